@@ -1,0 +1,68 @@
+// Is what a user wrote of an engine sound? Finds everything wrong at once and says how to mend it.
+import type { Problem } from "../units/problem.ts";
+import { checkBanks, checkIntervals, checkNeighbours, checkOrder } from "./check-cylinder.ts";
+import { checkFigures } from "./check-figures.ts";
+import { checkIgnition, type IgnitionCase } from "./check-ignition.ts";
+import { cylinderNames } from "./cylinder-name.ts";
+import { firingAngles } from "./firing-order.ts";
+import { type EngineProfile, IGNITION_KINDS } from "./profile.ts";
+
+/** Most cylinders that an engine may have here. */
+export const MAX_CYLINDERS = 16;
+
+/**
+ * Every problem of a profile, each with the JSON Pointer of its field; empty when it is sound. The
+ * shape of the input (types, unknown fields) is taken for granted; only its sense is checked. A
+ * missing firing order is no problem here.
+ */
+export function checkProfile(profile: EngineProfile): readonly Problem[] {
+  const counted = [...checkCount(profile), ...checkKind(profile)];
+  const rest = [...checkTolerance(profile), ...checkFigures(profile.figures)];
+  // Without a believable count or kind every cylinder would look wrong.
+  if (counted.length > 0) return [...counted, ...rest];
+  const order = checkOrder(profile);
+  const intervals = checkIntervals(profile);
+  const isSound = order.length + intervals.length === 0;
+  return [
+    ...order,
+    ...intervals,
+    ...checkBanks(profile),
+    ...checkNeighbours(profile),
+    ...checkIgnition(isSound ? timed(profile) : { profile, names: cylinderNames(profile) }),
+    ...rest,
+  ];
+}
+
+/** The firing order as far as it is known: the one given; of a single cylinder the only one. */
+export function knownOrder(profile: EngineProfile): EngineProfile["firingOrder"] {
+  return profile.firingOrder ?? (profile.cylinders === 1 ? cylinderNames(profile) : undefined);
+}
+
+function timed(profile: EngineProfile): IgnitionCase {
+  const names = cylinderNames(profile);
+  const order = knownOrder(profile)?.map((name) => names.indexOf(name));
+  // Labels that banks and order do not share are reported elsewhere.
+  if (!order || order.length !== names.length) return { profile, names };
+  return { profile, names, order, angles: firingAngles(order, profile.firingIntervals) };
+}
+
+function checkCount({ cylinders }: EngineProfile): readonly Problem[] {
+  if (Number.isInteger(cylinders) && cylinders >= 1 && cylinders <= MAX_CYLINDERS) return [];
+  const message = `An engine with ${cylinders} cylinders cannot be ranked.`;
+  const hint = `Write a whole number from 1 to ${MAX_CYLINDERS}.`;
+  return [{ code: "cylinders-count", path: "/cylinders", message, hint }];
+}
+
+function checkKind({ ignition }: EngineProfile): readonly Problem[] {
+  if (IGNITION_KINDS.includes(ignition)) return [];
+  const message = `The ignition ${JSON.stringify(ignition)} is not known.`;
+  const hint = `Write one of ${IGNITION_KINDS.join(", ")}.`;
+  return [{ code: "ignition-unknown", path: "/ignition", message, hint }];
+}
+
+function checkTolerance({ pairingToleranceDeg: tolerance }: EngineProfile): readonly Problem[] {
+  if (tolerance === undefined || (tolerance >= 0 && tolerance <= 180)) return [];
+  const message = `A pairing tolerance of ${tolerance}° cannot be used.`;
+  const hint = "Write crank degrees from 0 to 180, or leave it out for exact companions.";
+  return [{ code: "tolerance-range", path: "/pairingToleranceDeg", message, hint }];
+}
