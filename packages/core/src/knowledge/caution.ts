@@ -1,0 +1,51 @@
+// Hazards, said where the hand is about to go. They defer to the vehicle maker's service manual,
+// local rules and licensed technicians.
+import type { CautionRow } from "./schema.ts";
+
+export const CAUTIONS = [
+  {
+    id: "high-voltage",
+    say: "Ignition voltage can kill. Engine off and key out before touching coils, cables or boots. With a pacemaker or other implant keep away from a running engine.",
+  },
+  {
+    id: "open-spark",
+    say: "Never let a coil fire into the open, and never near petrol vapour: ground every plug and cut the fuel first.",
+  },
+  {
+    id: "moving-parts",
+    say: "Belts and fans catch hair, sleeves and fingers; a fan can start by itself.",
+  },
+  {
+    id: "hot-parts",
+    say: "Exhaust, plugs and coolant burn. Let the engine cool; never open a hot radiator.",
+  },
+  {
+    id: "fuel",
+    say: "Petrol and its vapour catch fire. No flame, no smoking, extinguisher ready.",
+  },
+  {
+    id: "fuel-pressure",
+    say: "Fuel lines are under pressure. Release it as the manual says; wear glasses.",
+  },
+  {
+    id: "exhaust-gas",
+    say: "Exhaust gas kills indoors. Run the engine only in the open; a misfire makes it worse.",
+  },
+  { id: "traffic", say: "Away from traffic first: hazard lamps, triangle, behind the barrier." },
+  {
+    id: "battery",
+    say: "No short circuits at the battery; disconnect its negative pole before wiring work.",
+  },
+  {
+    id: "rolling",
+    say: "Handbrake, level ground, wheels blocked; never under a car that stands on a jack.",
+  },
+  {
+    id: "glowing-exhaust",
+    say: "A glowing catalyst starts fires. Stop away from dry grass, engine off, keep clear.",
+  },
+  {
+    id: "no-cranking",
+    say: "Do not crank the engine: fuel or coolant in a cylinder can break it.",
+  },
+] as const satisfies readonly CautionRow[];

@@ -1,0 +1,19 @@
+// All checks: what can be tried, how long it takes, what it needs, and which findings it answers.
+import type { CAUTIONS } from "./caution.ts";
+import { HAND_TOOL } from "./check/hand-tool.ts";
+import { INSTRUMENT } from "./check/instrument.ts";
+import { ROADSIDE } from "./check/roadside.ts";
+import type { FindingId } from "./finding.ts";
+import type { CheckRow } from "./schema.ts";
+
+const ALL = [...ROADSIDE, ...HAND_TOOL, ...INSTRUMENT] as const;
+
+export type CheckId = (typeof ALL)[number]["id"];
+
+/** A check whose cautions and findings exist. */
+interface Check extends CheckRow {
+  readonly cautions: readonly (typeof CAUTIONS)[number]["id"][];
+  readonly yields: readonly FindingId[];
+}
+
+export const CHECKS: readonly CheckRow[] = ALL satisfies readonly Check[];

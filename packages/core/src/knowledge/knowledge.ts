@@ -1,0 +1,57 @@
+// The tables put together; no logic. Add a fault to its family and it is in.
+import { CAUTIONS } from "./caution.ts";
+import { CHECKS } from "./check.ts";
+import { COMPANY } from "./company.ts";
+import { AIR } from "./fault/air.ts";
+import { BOOT } from "./fault/boot.ts";
+import { COIL } from "./fault/coil.ts";
+import { DISTRIBUTOR } from "./fault/distributor.ts";
+import { FUEL } from "./fault/fuel.ts";
+import { INJECTOR } from "./fault/injector.ts";
+import { LEAD } from "./fault/lead.ts";
+import { MECHANICAL } from "./fault/mechanical.ts";
+import { NOT_MISFIRE } from "./fault/not-misfire.ts";
+import { PLUG } from "./fault/plug.ts";
+import { PLUG_DEPOSIT } from "./fault/plug-deposit.ts";
+import { SENSING } from "./fault/sensing.ts";
+import { SUPPLY } from "./fault/supply.ts";
+import { FINDINGS } from "./finding.ts";
+import type { CautionRow, CheckRow, CompanyRow, FaultRow, FindingRow } from "./schema.ts";
+import { SOMETHING_ELSE, TWO_FAULTS_SHARE } from "./something-else.ts";
+
+export interface Knowledge {
+  readonly faults: readonly FaultRow[];
+  readonly somethingElse: FaultRow;
+  readonly findings: ReadonlyMap<string, FindingRow>;
+  readonly checks: readonly CheckRow[];
+  readonly cautions: readonly CautionRow[];
+  readonly company: readonly CompanyRow[];
+  /** Part of all complaints that has exactly two unrelated faults, before any finding. */
+  readonly twoFaultsShare: number;
+}
+
+export const FAULTS: readonly FaultRow[] = [
+  ...PLUG,
+  ...PLUG_DEPOSIT,
+  ...BOOT,
+  ...LEAD,
+  ...COIL,
+  ...SUPPLY,
+  ...DISTRIBUTOR,
+  ...INJECTOR,
+  ...FUEL,
+  ...AIR,
+  ...MECHANICAL,
+  ...SENSING,
+  ...NOT_MISFIRE,
+];
+
+export const KNOWLEDGE: Knowledge = {
+  faults: FAULTS,
+  somethingElse: SOMETHING_ELSE,
+  findings: new Map(FINDINGS.map((row) => [row.id, row])),
+  checks: CHECKS,
+  cautions: CAUTIONS,
+  company: COMPANY,
+  twoFaultsShare: TWO_FAULTS_SHARE.share,
+};

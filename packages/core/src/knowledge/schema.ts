@@ -1,0 +1,242 @@
+// The shapes of the knowledge: what a fault, a finding, a check and a caution state about themselves.
+// Nothing here names a cylinder: rows speak of "own", "group", "neighbours"; the engine does the rest.
+import type { PlaceKind } from "../engine/place.ts";
+import type { IgnitionKind } from "../engine/profile.ts";
+
+/** Where a number comes from. A work that can be looked up, the trade's habit, or somebody's estimate. */
+export type Basis = "published" | "common practice" | "memory";
+
+export type Confidence = "high" | "medium" | "low";
+
+/** What stands behind the numbers of a row or a block; the nearest one given holds. */
+export interface Grounds {
+  readonly basis: Basis;
+  readonly confidence: Confidence;
+  /** Needed when published: key into the cited works. */
+  readonly source?: string;
+}
+
+/** Moments at which a fault may show, and how hard it then shows, 0 (not at all) to 1 (fully). */
+export interface Regimes {
+  readonly coldStart: number;
+  readonly coldIdle: number;
+  readonly hotIdle: number;
+  readonly cruise: number;
+  readonly pull: number;
+  readonly wet: number;
+  readonly bumps: number;
+}
+
+export type Regime = keyof Regimes;
+
+/**
+ * How likely a fault makes which cylinders miss, seen from its place; adds up to 1.
+ * - `own`: its cylinder; one of them where the place has several
+ * - `group`: all cylinders that its coil fires. Without double coils this counts as `own`
+ *   (at a place with more than one cylinder: as all of them)
+ * - `companions`: its cylinder and the one 360° away, whatever the ignition
+ * - `neighbours`: its cylinder and one beside it; the two of a `neighbours` place
+ * - `consecutive`: its cylinder and the next in the firing order
+ * - `all`: all cylinders of its place at once (random, where these are all of the engine)
+ * - `two`: any two cylinders; `bank`: a whole bank; `elsewhere`: one cylinder outside its place
+ * - `random`: all or changing cylinders, no fixed set; `none`: no cylinder really misses
+ */
+export interface Reach {
+  readonly own?: number;
+  readonly group?: number;
+  readonly all?: number;
+  readonly companions?: number;
+  readonly neighbours?: number;
+  readonly consecutive?: number;
+  readonly two?: number;
+  readonly bank?: number;
+  readonly elsewhere?: number;
+  readonly random?: number;
+  readonly none?: number;
+}
+
+/** Of 1,000 engines of a kind that come in with a misfire or rough idle, how many have the fault.
+ *  A kind left out cannot have it; `hybrid` left out takes the mean of `pack` and `rail`. */
+export type Shares = Readonly<Partial<Record<IgnitionKind, number>>>;
+
+/** Something known beforehand multiplies the odds of the fault. */
+export interface RiskRow<Id extends string = string, Option extends string = string> {
+  readonly finding: Id;
+  /** By option of the finding: odds multiplier (above 1 likelier, below 1 less likely). */
+  readonly times: Readonly<Partial<Record<Option, number>>>;
+  readonly grounds?: Grounds;
+}
+
+/**
+ * What the fault makes seen. For a `choice` finding: probabilities of options (what is left is spread
+ * as in the background). For `presence` and `several`: chance that this fault causes the sign.
+ */
+export interface SignRow<Id extends string = string, Option extends string = string> {
+  readonly finding: Id;
+  readonly gives: Readonly<Partial<Record<Option, number>>>;
+  readonly grounds?: Grounds;
+}
+
+/** The fault wears out another part at the same cylinders: odds multiplier of the two together. */
+export interface WearRow {
+  readonly fault: string;
+  readonly times: number;
+  readonly grounds?: Grounds;
+}
+
+export interface FaultRow<Risk extends RiskRow = RiskRow, Sign extends SignRow = SignRow> {
+  /** Dotted address that reads aloud, `family.what`; never changes its meaning. */
+  readonly id: string;
+  /** Short name; `{at}` stands for the place in words ("coil of 2 and 5, one half dead"). */
+  readonly name: string;
+  /** What it is and why it makes a cylinder miss, one to three sentences for a beginner. */
+  readonly about: string;
+  readonly at: PlaceKind;
+  /** The part one would mend or buy; faults of one part at one place are one component. */
+  readonly part: { readonly name: string; readonly at: PlaceKind };
+  /** For every number of the row that does not bring its own. */
+  readonly grounds: Grounds;
+  readonly shares: Shares;
+  readonly reach: Reach;
+  /** Chance that it shows at a given moment: 1 a hard fault, 0.3 an intermittent one. */
+  readonly shows: number;
+  readonly regimes: Regimes;
+  readonly risks: readonly Risk[];
+  readonly signs: readonly Sign[];
+  readonly wears?: readonly WearRow[];
+  readonly firstCheck: string;
+  /** What mends it, in a few words. */
+  readonly mend: string;
+}
+
+/** How a finding's answer is given. */
+export type FindingKind =
+  | "choice" // one option
+  | "presence" // yes or no
+  | "several" // any number of options; those not named count as not there
+  | "codes" // stored trouble codes
+  | "counts"; // a number for each cylinder
+
+export interface OptionRow {
+  /** Words on the button. */
+  readonly say: string;
+  /** A line under it, where the words need help. */
+  readonly more?: string;
+  /** `choice`: probability when no fault speaks (adds up to 1). Else: chance of the sign without cause. */
+  readonly chance: number;
+}
+
+/** Classes of misfiring sets, for findings that see only how many cylinders miss and how. */
+export type MisfireClass = "none" | "one" | "two" | "more" | "random";
+
+/** The same seen from one cylinder: it misses, it is spared, or all miss at random. */
+export type CylinderClass = "hit" | "spared" | "random";
+
+/** How an option follows from the regimes of a fault. */
+export interface RegimeRule {
+  readonly of: readonly Regime[];
+  readonly how: "most" | "least" | "mean";
+  /** Default 1. */
+  readonly times?: number;
+}
+
+/** Turns a measured number into an option. */
+export interface ReadingRule {
+  readonly unit: string;
+  /** Which service-manual figure it is held against; without one the number is judged as it is. */
+  readonly figure?: string;
+  /** Handbook range where the profile has no figure. */
+  readonly otherwise?: readonly [number, number];
+  /** First step whose `under` is above the value. With a figure the value is first divided by the
+   *  range (by its top when above, by its bottom when below, else 1). */
+  readonly steps: readonly { readonly option: string; readonly under?: number }[];
+}
+
+export interface FindingRow {
+  readonly id: string;
+  /** The question as a person would ask it. */
+  readonly ask: string;
+  readonly help?: string;
+  readonly topic: Topic;
+  readonly kind: FindingKind;
+  /** `engine`: one answer. Else each answer names a cylinder; `coil`: any cylinder the coil fires. */
+  readonly scope: "engine" | "cylinder" | "coil";
+  readonly options: Readonly<Record<string, OptionRow>>;
+  readonly grounds: Grounds;
+  /** Seen at one moment only: an intermittent fault may not show. */
+  readonly momentary?: boolean;
+  /** Depends on which cylinders miss. A fault with a sign for it then tells what is usual where it is
+   *  the cause of the miss. */
+  readonly byMisfire?:
+    | Readonly<Record<MisfireClass, Readonly<Record<string, number>>>>
+    | Readonly<Record<CylinderClass, Readonly<Record<string, number>>>>;
+  /** Follows from a fault's regimes unless the fault states a row of its own. */
+  readonly byRegime?: Readonly<Record<string, RegimeRule>>;
+  /** Power that sharpens `byRegime` (1 mild, 2 clear). For `presence`: chance at full intensity. */
+  readonly sharpness?: number;
+  /** Follows from `shows`: probability for a fault that never / always shows; linear between. */
+  readonly byShows?: Readonly<Record<string, readonly [never: number, always: number]>>;
+  readonly reading?: ReadingRule;
+  /** Left out: asked for every ignition kind. */
+  readonly suits?: readonly IgnitionKind[];
+  /** Place among the six first questions. */
+  readonly first?: number;
+}
+
+export const TOPICS = [
+  "complaint",
+  "lamp and codes",
+  "when it happens",
+  "sound, smell, smoke",
+  "history",
+  "plugs and wells",
+  "live data",
+  "measured",
+  "tried",
+] as const;
+
+export type Topic = (typeof TOPICS)[number];
+
+export interface CautionRow {
+  readonly id: string;
+  readonly say: string;
+}
+
+/** What a check needs at hand, roughly from least to most equipment. */
+export type Tool =
+  | "none"
+  | "light"
+  | "hand tools"
+  | "spark tester"
+  | "test lamp"
+  | "meter"
+  | "code reader"
+  | "gauge"
+  | "smoke machine"
+  | "scope";
+
+export interface CheckRow {
+  readonly id: string;
+  /** What the hand does, as an order: "Press the coil connector home until it clicks". */
+  readonly name: string;
+  readonly steps: readonly string[];
+  readonly minutes: number;
+  readonly tool: Tool;
+  /** 0 anyone … 4 professional. */
+  readonly skill: number;
+  readonly cautions: readonly string[];
+  /** The findings its outcome answers. */
+  readonly yields: readonly string[];
+  readonly suits?: readonly IgnitionKind[];
+  readonly grounds: Grounds;
+}
+
+/** An answer makes it known that something must be put right with a repair, so that it lives. */
+export interface CompanyRow {
+  readonly finding: string;
+  readonly option: string;
+  /** Parts (see `FaultRow.part.name`) whose repair needs it. */
+  readonly parts: readonly string[];
+  readonly say: string;
+  readonly grounds: Grounds;
+}
