@@ -1,0 +1,71 @@
+// Unions of sets become products. For every set T the chance that a fault's set lies inside T is worked
+// out once; the chance that the union of several lies inside T is then the plain product, and what lies
+// exactly at T follows by Möbius inversion over subsets. The last place of each vector stands for
+// "anything, random too".
+import { type DiagnosisModel, randomSet } from "../model/diagnosis-model.ts";
+
+/** Length of a vector over sets: every set and, last, anything. */
+export function latticeSize(cylinders: number): number {
+  return randomSet(cylinders) + 1;
+}
+
+/**
+ * By fault, [fault·size + T]: odds times the chance that the fault's set lies inside T; in the last
+ * place the odds alone.
+ */
+export function insideOf(model: DiagnosisModel): Float64Array {
+  const size = latticeSize(model.cylinders);
+  const random = size - 1;
+  const inside = new Float64Array(model.faults * size);
+  for (let f = 0; f < model.faults; f++) {
+    const odds = model.odds[f] as number;
+    const vector = inside.subarray(f * size, (f + 1) * size);
+    const end = model.atomStart[f + 1] as number;
+    for (let a = model.atomStart[f] as number; a < end; a++) {
+      const set = model.atomSet[a] as number;
+      if (set === random) continue;
+      vector[set] = (vector[set] as number) + odds * (model.atomChance[a] as number);
+    }
+    sumOverSubsets(vector, random);
+    vector[random] = odds;
+  }
+  return inside;
+}
+
+function sumOverSubsets(vector: Float64Array, random: number): void {
+  for (let bit = 1; bit < random; bit *= 2) {
+    for (let set = 0; set < random; set++) {
+      if (set & bit) vector[set] = (vector[set] as number) + (vector[set ^ bit] as number);
+    }
+  }
+}
+
+/** From "inside T" to "exactly T", in place; the last place becomes random alone. */
+export function exactlyOf(vector: Float64Array): Float64Array {
+  const random = vector.length - 1;
+  vector[random] = (vector[random] as number) - (vector[random - 1] as number);
+  for (let bit = 1; bit < random; bit *= 2) {
+    for (let set = 0; set < random; set++) {
+      if (set & bit) vector[set] = (vector[set] as number) - (vector[set ^ bit] as number);
+    }
+  }
+  return vector;
+}
+
+/**
+ * The weights that turn a vector of "inside" into its expected likelihood: Σ_T weight[T]·inside[T]
+ * equals Σ_T likelihood[T]·exactly[T].
+ */
+export function insideWeights(bySet: Float64Array): Float64Array {
+  const weights = Float64Array.from(bySet);
+  const random = weights.length - 1;
+  for (let bit = 1; bit < random; bit *= 2) {
+    for (let set = 0; set < random; set++) {
+      if (set & bit) {
+        weights[set ^ bit] = (weights[set ^ bit] as number) - (weights[set] as number);
+      }
+    }
+  }
+  weights[random - 1] = (weights[random - 1] as number) - (weights[random] as number);
+  return weights;
+}
