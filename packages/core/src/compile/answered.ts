@@ -1,0 +1,73 @@
+// Answers looked up in the knowledge and in the engine: the one form that the rest of compile reads.
+import type { Engine } from "../engine/engine.ts";
+import type { CylinderName } from "../engine/profile.ts";
+import type { Finding } from "../knowledge/answer.ts";
+import type { Knowledge } from "../knowledge/knowledge.ts";
+import type { FindingRow } from "../knowledge/schema.ts";
+import { type ReadCodes, readCodes } from "./code.ts";
+import { optionOfReading } from "./reading.ts";
+
+export interface Answered {
+  readonly row: FindingRow;
+  /** Position in the caller's list. */
+  readonly answer: number;
+  /** Cylinder index, for findings about one cylinder or coil. */
+  readonly cylinder: number | undefined;
+  /** Options that hold; for a choice exactly one. */
+  readonly options: readonly string[];
+  readonly codes: ReadCodes | undefined;
+  /** By cylinder index. */
+  readonly counts: readonly number[] | undefined;
+}
+
+/** Looks up checked findings (see `checkFindings`); a later answer to the same question replaces one before. */
+export function answeredOf(
+  engine: Engine,
+  findings: readonly Finding[],
+  knowledge: Knowledge,
+): readonly Answered[] {
+  const byQuestion = new Map<string, Answered>();
+  findings.forEach((finding, answer) => {
+    const row = knowledge.findings.get(finding.finding);
+    if (!row) throw new Error(`answeredOf: finding ${finding.finding} is not checked`);
+    const cylinder =
+      finding.cylinder === undefined ? undefined : cylinderIndex(engine, finding.cylinder);
+    byQuestion.set(questionKey(engine, row, cylinder), {
+      row,
+      answer,
+      cylinder,
+      options: optionsOf(engine, row, finding),
+      codes: row.kind === "codes" ? readCodes(finding.answer as readonly string[]) : undefined,
+      counts: row.kind === "counts" ? countsOf(engine, finding.answer) : undefined,
+    });
+  });
+  return [...byQuestion.values()].sort((a, b) => a.answer - b.answer);
+}
+
+/** Index of a cylinder by its name; numbers may be written as text. */
+export function cylinderIndex(engine: Engine, name: CylinderName): number | undefined {
+  const index = engine.names.findIndex((known) => String(known) === String(name));
+  return index < 0 ? undefined : index;
+}
+
+/** Two answers with one key are about the same thing. */
+function questionKey(engine: Engine, row: FindingRow, cylinder: number | undefined): string {
+  if (cylinder === undefined) return row.id;
+  const place = row.scope === "coil" ? `coil ${engine.groupOf[cylinder]}` : String(cylinder);
+  return `${row.id}@${place}`;
+}
+
+function optionsOf(engine: Engine, row: FindingRow, { answer }: Finding): readonly string[] {
+  if (typeof answer === "number") {
+    const option = optionOfReading(engine.profile, row, answer);
+    return option === undefined ? [] : [option];
+  }
+  if (row.kind === "presence") return answer === "yes" ? Object.keys(row.options) : [];
+  if (row.kind === "several") return answer as readonly string[];
+  return typeof answer === "string" ? [answer] : [];
+}
+
+function countsOf(engine: Engine, answer: Finding["answer"]): readonly number[] {
+  const byName = answer as Readonly<Record<string, number>>;
+  return engine.names.map((name) => byName[String(name)] ?? 0);
+}

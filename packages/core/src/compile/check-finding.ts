@@ -1,0 +1,214 @@
+// Can these findings be used on this engine? Every problem at once, with the path to the bad field.
+
+import { cylinderNames } from "../engine/cylinder-name.ts";
+import type { CylinderName, EngineProfile } from "../engine/profile.ts";
+import type { Finding } from "../knowledge/answer.ts";
+import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
+import type { FindingRow } from "../knowledge/schema.ts";
+import { nearest } from "../units/nearest.ts";
+import { type Problem, pointer } from "../units/problem.ts";
+import { normalCode, readCodes } from "./code.ts";
+
+/** Problems of a list of findings; paths begin with the position in the list, `/3/answer`. */
+export function checkFindings(
+  profile: EngineProfile,
+  findings: readonly Finding[],
+  knowledge: Knowledge = KNOWLEDGE,
+): readonly Problem[] {
+  const names = cylinderNames(profile);
+  return findings.flatMap((finding, i) => {
+    const row = knowledge.findings.get(finding.finding);
+    if (!row) return [unknownFinding(i, finding, knowledge)];
+    return [
+      ...checkCylinder(i, finding, row, names),
+      ...checkSuits(i, row, profile),
+      ...checkAnswer(i, finding, row, names),
+    ];
+  });
+}
+
+function unknownFinding(i: number, { finding }: Finding, knowledge: Knowledge): Problem {
+  const known = [...knowledge.findings.keys()];
+  const near = nearest(finding, known, Number.POSITIVE_INFINITY).slice(0, 2);
+  return {
+    code: "finding-unknown",
+    path: pointer(i, "finding"),
+    message: `There is no finding "${finding}".`,
+    hint: `Did you mean ${near.map((id) => `"${id}"`).join(" or ")}?`,
+  };
+}
+
+function checkSuits(i: number, row: FindingRow, { ignition }: EngineProfile): readonly Problem[] {
+  if (!row.suits || row.suits.includes(ignition)) return [];
+  return [
+    {
+      code: "finding-not-here",
+      path: pointer(i, "finding"),
+      message: `"${row.id}" cannot be found on an engine with ignition "${ignition}".`,
+      hint: "Leave it out, or correct the engine's ignition.",
+    },
+  ];
+}
+
+function checkCylinder(
+  i: number,
+  { cylinder }: Finding,
+  row: FindingRow,
+  names: readonly CylinderName[],
+): readonly Problem[] {
+  const path = pointer(i, "cylinder");
+  if (row.scope === "engine") {
+    if (cylinder === undefined) return [];
+    return [
+      {
+        code: "cylinder-not-asked",
+        path,
+        message: `"${row.id}" is about the whole engine.`,
+        hint: "Leave the cylinder out.",
+      },
+    ];
+  }
+  if (names.some((name) => String(name) === String(cylinder))) return [];
+  const what = row.scope === "coil" ? "any cylinder that the coil fires" : "the cylinder";
+  return [
+    {
+      code: cylinder === undefined ? "cylinder-missing" : "cylinder-unknown",
+      path,
+      message:
+        cylinder === undefined
+          ? `"${row.id}" needs ${what}.`
+          : `This engine has no cylinder ${cylinder}.`,
+      hint: `Write "cylinder": one of ${names.join(", ")}.`,
+    },
+  ];
+}
+
+function checkAnswer(
+  i: number,
+  { answer }: Finding,
+  row: FindingRow,
+  names: readonly CylinderName[],
+): readonly Problem[] {
+  const path = pointer(i, "answer");
+  switch (row.kind) {
+    case "presence":
+      if (answer === "yes" || answer === "no") return [];
+      return [wrong(path, `"${row.id}" is answered yes or no.`, 'Write "yes" or "no".')];
+    case "choice":
+      return checkChoice(path, answer, row);
+    case "several":
+      return checkSeveral(path, answer, row);
+    case "codes":
+      return checkCodes(path, answer, names);
+    case "counts":
+      return checkCounts(path, answer, names);
+  }
+}
+
+function checkChoice(path: string, answer: Finding["answer"], row: FindingRow): readonly Problem[] {
+  if (typeof answer === "number") {
+    if (row.reading && Number.isFinite(answer)) return [];
+    return [wrong(path, `"${row.id}" is not measured in numbers.`, `Write ${optionList(row)}.`)];
+  }
+  if (typeof answer === "string" && answer in row.options) return [];
+  const number = row.reading ? `, or a number in ${row.reading.unit}` : "";
+  return [
+    wrong(
+      path,
+      `${JSON.stringify(answer)} is no answer to "${row.id}".`,
+      `Write ${optionList(row)}${number}.`,
+    ),
+  ];
+}
+
+function checkSeveral(
+  path: string,
+  answer: Finding["answer"],
+  row: FindingRow,
+): readonly Problem[] {
+  if (!Array.isArray(answer)) {
+    return [
+      wrong(path, `"${row.id}" takes a list.`, `Write a list of ${optionList(row)}; [] for none.`),
+    ];
+  }
+  return (answer as readonly unknown[]).flatMap((option, k) =>
+    typeof option === "string" && option in row.options
+      ? []
+      : [
+          wrong(
+            path + pointer(k),
+            `${JSON.stringify(option)} is no answer to "${row.id}".`,
+            `Write ${optionList(row)}.`,
+          ),
+        ],
+  );
+}
+
+function checkCodes(
+  path: string,
+  answer: Finding["answer"],
+  names: readonly CylinderName[],
+): readonly Problem[] {
+  if (!Array.isArray(answer)) {
+    return [
+      wrong(
+        path,
+        "Codes are given as a list.",
+        'Write ["P0302", "P0305"]; [] when none is stored.',
+      ),
+    ];
+  }
+  return (answer as readonly unknown[]).flatMap((text, k) => {
+    const at = path + pointer(k);
+    const code = typeof text === "string" ? normalCode(text) : undefined;
+    if (code === undefined) {
+      return [
+        wrong(
+          at,
+          `${JSON.stringify(text)} is not a trouble code.`,
+          "Write a letter and four characters, such as P0302.",
+        ),
+      ];
+    }
+    const [cylinder] = readCodes([code]).misfire;
+    if (cylinder === undefined || names.includes(cylinder)) return [];
+    return [
+      wrong(
+        at,
+        `${code} names cylinder ${cylinder}, but this engine's cylinders are ${names.join(", ")}.`,
+        "Correct the code, or number the cylinders of the profile as its maker does.",
+      ),
+    ];
+  });
+}
+
+function checkCounts(
+  path: string,
+  answer: Finding["answer"],
+  names: readonly CylinderName[],
+): readonly Problem[] {
+  if (typeof answer !== "object" || Array.isArray(answer)) {
+    return [wrong(path, "Counts are given by cylinder.", 'Write {"1": 0, "2": 131, …}.')];
+  }
+  return Object.entries(answer as Readonly<Record<string, unknown>>).flatMap(([name, count]) => {
+    const at = path + pointer(name);
+    if (!names.some((known) => String(known) === name)) {
+      return [wrong(at, `This engine has no cylinder ${name}.`, `Use ${names.join(", ")}.`)];
+    }
+    if (Number.isInteger(count) && (count as number) >= 0) return [];
+    return [
+      wrong(at, `${JSON.stringify(count)} is not a count.`, "Write a whole number, 0 or more."),
+    ];
+  });
+}
+
+function wrong(path: string, message: string, hint: string): Problem {
+  return { code: "answer-wrong", path, message, hint };
+}
+
+function optionList(row: FindingRow): string {
+  const options = Object.keys(row.options).map((option) => `"${option}"`);
+  return options.length < 2
+    ? options.join("")
+    : `${options.slice(0, -1).join(", ")} or ${options.at(-1)}`;
+}

@@ -1,0 +1,146 @@
+// Engine + answers + knowledge → diagnosis model. The one entry into inference; nothing of engines is
+// left behind it.
+import type { Engine } from "../engine/engine.ts";
+import type { Finding } from "../knowledge/answer.ts";
+import type { Knowledge } from "../knowledge/knowledge.ts";
+import type { FaultRow } from "../knowledge/schema.ts";
+import type { DiagnosisModel, Link } from "../model/diagnosis-model.ts";
+import { type Answered, answeredOf } from "./answered.ts";
+import { observe, type Subjects } from "./likelihood.ts";
+import { patternOf } from "./pattern.ts";
+import { companyFactor, type Instance, instancesOf, riskFactor, shareOf } from "./prior.ts";
+
+/** A model and what its numbers stand for. */
+export interface Compiled {
+  readonly model: DiagnosisModel;
+  /** By fault number; the last is "something else". */
+  readonly instances: readonly Instance[];
+  /** By component number. */
+  readonly componentKeys: readonly string[];
+  readonly answered: readonly Answered[];
+}
+
+/** Compiles checked findings (see `checkFindings`) on an engine. */
+export function compile(
+  engine: Engine,
+  findings: readonly Finding[],
+  knowledge: Knowledge,
+): Compiled {
+  const answered = answeredOf(engine, findings, knowledge);
+  const instances = [...instancesOf(engine, knowledge), somethingElse(engine, knowledge)];
+  const company = companyFactor(
+    instances.slice(0, -1).map(({ share }) => share),
+    knowledge.twoFaultsShare,
+  );
+  const odds = Float64Array.from(
+    instances,
+    ({ fault, share }) => company * share * riskFactor(fault, answered),
+  );
+  const atoms = atomsOf(engine, instances);
+  const subjects: Subjects = { engine, instances };
+  const observed = answered.map((answer) => observe(subjects, answer));
+  const components = componentsOf(engine, instances);
+  const alone = new Uint8Array(instances.length);
+  alone[instances.length - 1] = 1;
+  return {
+    model: {
+      cylinders: engine.names.length,
+      faults: instances.length,
+      odds,
+      alone,
+      component: components.of,
+      components: components.keys.length,
+      atomStart: atoms.atomStart,
+      atomChance: atoms.atomChance,
+      atomSet: atoms.atomSet,
+      links: linksOf(instances),
+      observations: observed.flatMap((o) => o.observations),
+      misfireObservations: observed.flatMap((o) => o.misfireObservations),
+    },
+    instances,
+    componentKeys: components.keys,
+    answered,
+  };
+}
+
+function somethingElse(engine: Engine, knowledge: Knowledge): Instance {
+  const all = engine.names.map((_, cylinder) => cylinder);
+  return {
+    fault: knowledge.somethingElse,
+    place: { kind: "engine", cylinders: all, id: "engine" },
+    share: shareOf(knowledge.somethingElse, engine.ignition) / 1000,
+  };
+}
+
+interface Atoms {
+  readonly atomStart: Uint32Array;
+  readonly atomChance: Float64Array;
+  readonly atomSet: Uint32Array;
+}
+
+function atomsOf(engine: Engine, instances: readonly Instance[]): Atoms {
+  const patterns = instances.map(({ fault, place }) => [...patternOf(engine, place, fault.reach)]);
+  const flat = patterns.flat();
+  let atom = 0;
+  const starts = patterns.map((pattern) => {
+    const start = atom;
+    atom += pattern.length;
+    return start;
+  });
+  return {
+    atomStart: Uint32Array.from([...starts, atom]),
+    atomChance: Float64Array.from(flat, ([, chance]) => chance),
+    atomSet: Uint32Array.from(flat, ([set]) => set),
+  };
+}
+
+/** A part sits at the place of its own kind that holds the fault's first cylinder. */
+function componentsOf(
+  engine: Engine,
+  instances: readonly Instance[],
+): { of: Uint32Array; keys: readonly string[] } {
+  const numbers = new Map<string, number>();
+  const of = Uint32Array.from(instances, (instance) => {
+    const key = componentKey(engine, instance);
+    const number = numbers.get(key) ?? numbers.size;
+    numbers.set(key, number);
+    return number;
+  });
+  return { of, keys: [...numbers.keys()] };
+}
+
+function componentKey(engine: Engine, { fault, place }: Instance): string {
+  const isWhole = fault.part.at === "engine" || fault.part.at === "set";
+  const cylinders = partCylinders(engine, fault, place.cylinders);
+  const where = isWhole ? "engine" : cylinders.map((c) => engine.names[c]).join("+");
+  return `${fault.part.name} ${where}`;
+}
+
+/** Cylinders of the part in which a fault sits: a leg of a double coil belongs to the whole coil. */
+export function partCylinders(
+  engine: Engine,
+  fault: FaultRow,
+  cylinders: readonly number[],
+): readonly number[] {
+  if (fault.part.at !== "coil") return cylinders;
+  return [...(engine.groups[engine.groupOf[cylinders[0] ?? 0] ?? 0] ?? [])].sort((a, b) => a - b);
+}
+
+/** "a wears b" where the two sit at the same cylinders. */
+function linksOf(instances: readonly Instance[]): readonly Link[] {
+  const byType = new Map<string, number[]>();
+  instances.forEach(({ fault }, number) => {
+    byType.set(fault.id, [...(byType.get(fault.id) ?? []), number]);
+  });
+  return instances.flatMap(({ fault, place }, a) =>
+    (fault.wears ?? []).flatMap(({ fault: worn, times }) =>
+      (byType.get(worn) ?? [])
+        .filter((b) => b !== a && sharesCylinder(place.cylinders, instances[b]))
+        .map((b) => ({ a, b, times })),
+    ),
+  );
+}
+
+function sharesCylinder(cylinders: readonly number[], other: Instance | undefined): boolean {
+  return other?.place.cylinders.some((cylinder) => cylinders.includes(cylinder)) ?? false;
+}

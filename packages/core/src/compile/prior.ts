@@ -1,0 +1,90 @@
+// From shares, places and risks to the prior odds of every fault at every place.
+import type { Engine } from "../engine/engine.ts";
+import { type Place, places } from "../engine/place.ts";
+import type { IgnitionKind } from "../engine/profile.ts";
+import type { Knowledge } from "../knowledge/knowledge.ts";
+import type { FaultRow, RiskRow } from "../knowledge/schema.ts";
+import type { Answered } from "./answered.ts";
+
+/** A fault type at one place of an engine. */
+export interface Instance {
+  readonly fault: FaultRow;
+  readonly place: Place;
+  /** Share of complaints in which it is present, before anything is known, 0..1. */
+  readonly share: number;
+}
+
+/** Least factor that "this was asked and is not so" may put on a risk. */
+const LEAST_RISK = 0.05;
+
+/** All faults of the catalogue at all places where this engine can have them. */
+export function instancesOf(engine: Engine, knowledge: Knowledge): readonly Instance[] {
+  return knowledge.faults.flatMap((fault) => {
+    const share = shareOf(fault, engine.ignition);
+    if (share === 0) return [];
+    const at = places(engine, fault.at);
+    return at.map((place) => ({ fault, place, share: share / 1000 / at.length }));
+  });
+}
+
+/** Share per 1,000 complaints on an ignition kind; a hybrid is half pack, half rail. */
+export function shareOf(fault: FaultRow, ignition: IgnitionKind): number {
+  const own = fault.shares[ignition];
+  if (own !== undefined || ignition !== "hybrid") return own ?? 0;
+  return ((fault.shares.pack ?? 0) + (fault.shares.rail ?? 0)) / 2;
+}
+
+/**
+ * The factor on all shares after which a given part of all complaints has exactly two faults, when
+ * hypotheses of one, two and three faults are weighed by the product of their odds.
+ */
+export function companyFactor(shares: readonly number[], twoFaults: number): number {
+  let one = 0;
+  let two = 0;
+  let three = 0;
+  for (const share of shares) {
+    three += two * share;
+    two += one * share;
+    one += share;
+  }
+  const withTwo = (factor: number): number => {
+    const pairs = two * factor * factor;
+    return pairs / (one * factor + pairs + three * factor ** 3);
+  };
+  if (two === 0) return 1;
+  let low = 0;
+  let high = 1;
+  // withTwo rises to its maximum and then falls; the root asked for is on the rising side.
+  while (withTwo(high) < twoFaults && high > 1e-6 && withTwo(high * 2) > withTwo(high)) high *= 2;
+  for (let step = 0; step < 60; step++) {
+    const middle = (low + high) / 2;
+    if (withTwo(middle) < twoFaults) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** What is known beforehand multiplies the odds of a fault. */
+export function riskFactor(fault: FaultRow, answers: readonly Answered[]): number {
+  return answers.reduce((product, answer) => product * answerRisk(fault, answer), 1);
+}
+
+/** What one answer does to the odds of a fault beforehand. */
+function answerRisk(fault: FaultRow, { row, options }: Answered): number {
+  const risk = fault.risks.find((candidate) => candidate.finding === row.id);
+  if (!risk) return 1;
+  return Object.entries(row.options).reduce((product, [option, { chance }]) => {
+    const times = timesOf(risk, option);
+    if (times === undefined) return product;
+    if (options.includes(option)) return product * times;
+    // Asked and not so: the other side of the same ratio, where options are asked one by one.
+    const isAskedAlone = row.kind === "several" || row.kind === "presence";
+    return isAskedAlone
+      ? product * Math.max(LEAST_RISK, (1 - chance * times) / (1 - chance))
+      : product;
+  }, 1);
+}
+
+function timesOf(risk: RiskRow, option: string): number | undefined {
+  return risk.times[option];
+}

@@ -1,0 +1,194 @@
+// From an engine and its findings to a ranking. For an engine known in part the rankings of all firing
+// orders that fit are mixed, each by how common it is and how well it explains the findings.
+
+import { checkFindings } from "../compile/check-finding.ts";
+import { type Compiled, compile } from "../compile/compile.ts";
+import type { Instance } from "../compile/prior.ts";
+import { type CandidateEngine, candidateEngines } from "../engine/candidates.ts";
+import { sayNames } from "../engine/cylinder-name.ts";
+import type { CylinderName, EngineProfile } from "../engine/profile.ts";
+import { ambiguityGroups } from "../inference/ambiguity.ts";
+import { conflictDb, mostConflicting, withAnswers } from "../inference/fit.ts";
+import { type Posterior, posterior } from "../inference/posterior.ts";
+import type { Finding } from "../knowledge/answer.ts";
+import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
+import { InputError } from "../units/problem.ts";
+import { putRight } from "./company.ts";
+import { mix, type Weighted } from "./mixture.ts";
+import type { Fit, OrderCandidate, RankedFault, Ranking } from "./ranking.ts";
+
+export interface RankOptions {
+  /** Probability that may stay unsearched. Default 5e-7. */
+  readonly tolerance?: number;
+  /** Other tables than the ones that come with the library. */
+  readonly knowledge?: Knowledge;
+}
+
+/** One candidate engine with its answer. */
+interface Part extends CandidateEngine {
+  readonly compiled: Compiled;
+  readonly posterior: Posterior;
+}
+
+/** Faults below this are not looked at for ambiguity. */
+const WORTH_TELLING = 0.01;
+
+/**
+ * Ranks every fault of the catalogue at every place of the engine, given what was found.
+ *
+ * Pure: no clock, no chance, no I/O. The order of the findings does not matter; of two answers to one
+ * question the later holds. Probabilities are exact for the model up to `unsearched`; the model's
+ * weights are estimates. Throws an `InputError` with all problems when the profile or a finding
+ * cannot be used.
+ */
+export function rank(
+  profile: EngineProfile,
+  findings: readonly Finding[],
+  options: RankOptions = {},
+): Ranking {
+  const knowledge = options.knowledge ?? KNOWLEDGE;
+  const parts = partsOf(profile, findings, knowledge, options.tolerance);
+  const first = parts[0] as Part;
+  const mixed = mix(parts.map((part) => weigh(part)));
+  const ranking = [...mixed.faults.entries()]
+    .map(([key, probability]) => rankedFault(parts, key, probability))
+    .sort(byProbability);
+  const orders = ordersOf(parts);
+  return {
+    ranking,
+    components: [...mixed.components.entries()]
+      .map(([component, { part, cylinders, probability }]) => ({
+        component,
+        part,
+        cylinders,
+        probability,
+      }))
+      .sort(byProbability),
+    cylinders: first.engine.names.map((cylinder) => ({
+      cylinder,
+      misses: mixed.cylinders.get(String(cylinder)) ?? 0,
+    })),
+    atRandom: mixed.atRandom,
+    noMisfire: mixed.noMisfire,
+    hypotheses: mixed.hypotheses,
+    somethingElse: mixed.somethingElse,
+    unsearched: mixed.unsearched,
+    visited: mixed.visited,
+    instances: first.compiled.instances.length - 1,
+    entropyBits: mixed.entropyBits,
+    fit: fitOf(first.compiled, findings),
+    ambiguity: ambiguityOf(first),
+    alsoPutRight: putRight(first.engine, first.compiled.answered, ranking, findings, knowledge),
+    ...(orders ? { orders } : {}),
+  };
+}
+
+/** All candidates, likeliest after the findings first. */
+function partsOf(
+  profile: EngineProfile,
+  findings: readonly Finding[],
+  knowledge: Knowledge,
+  tolerance: number | undefined,
+): readonly Part[] {
+  const candidates = candidateEngines(profile);
+  const problems = checkFindings(profile, findings, knowledge);
+  if (problems.length > 0) throw new InputError(problems);
+  const options = tolerance === undefined ? {} : { tolerance };
+  const parts = candidates.map((candidate) => {
+    const compiled = compile(candidate.engine, findings, knowledge);
+    return { ...candidate, compiled, posterior: posterior(compiled.model, options) };
+  });
+  if (parts.length === 1) return parts;
+  const weighed = parts.map((part) => part.weight * evidenceFor(part));
+  const sum = weighed.reduce((total, weight) => total + weight, 0);
+  return parts
+    .map((part, i) => ({ ...part, weight: (weighed[i] ?? 0) / sum }))
+    .sort((a, b) => b.weight - a.weight);
+}
+
+/** How well an engine explains the findings: P(findings | engine), up to a constant of the findings. */
+function evidenceFor({ compiled, posterior: after }: Part): number {
+  const before = posterior(
+    withAnswers(compiled.model, () => false),
+    { tolerance: 1e-3 },
+  );
+  return after.total / before.total;
+}
+
+function weigh({ engine, weight, compiled, posterior: p }: Part): Weighted {
+  return {
+    engine,
+    weight,
+    posterior: p,
+    instances: compiled.instances,
+    componentKeys: compiled.componentKeys,
+    componentOf: compiled.model.component,
+  };
+}
+
+function rankedFault(parts: readonly Part[], key: string, probability: number): RankedFault {
+  for (const { engine, compiled } of parts) {
+    const number = compiled.instances.findIndex((instance) => instanceKey(instance) === key);
+    const instance = compiled.instances[number];
+    if (!instance) continue;
+    const cylinders = instance.place.cylinders.map((c) => engine.names[c] as CylinderName);
+    const component = compiled.model.component[number] ?? 0;
+    return {
+      fault: instance.fault.id,
+      place: instance.place.id,
+      cylinders,
+      probability,
+      name: instance.fault.name.replace("{at}", sayNames(cylinders)),
+      about: instance.fault.about,
+      component: compiled.componentKeys[component] ?? "",
+      mend: instance.fault.mend,
+      firstCheck: instance.fault.firstCheck,
+    };
+  }
+  throw new Error(`rank: no engine has ${key}`);
+}
+
+export function instanceKey({ fault, place }: Instance): string {
+  return `${fault.id}@${place.id}`;
+}
+
+function ordersOf(parts: readonly Part[]): readonly OrderCandidate[] | undefined {
+  if (parts.length < 2) return undefined;
+  return parts.map(({ engine, weight, compiled, posterior: p }) => {
+    let best = 0;
+    p.fault.forEach((probability, f) => {
+      if (probability > (p.fault[best] ?? 0)) best = f;
+    });
+    return {
+      firingOrder: engine.order.map((c) => engine.names[c] as CylinderName),
+      probability: weight,
+      first: instanceKey(compiled.instances[best] as Instance),
+    };
+  });
+}
+
+/** Less than a factor of two is noise of crude weights: no finding is then called into question. */
+const CONFLICT_DB = 3;
+
+function fitOf({ model, answered }: Compiled, findings: readonly Finding[]): Fit {
+  const conflict = conflictDb(model);
+  if (conflict <= CONFLICT_DB || answered.length < 2) return { conflictDb: conflict };
+  const worst = mostConflicting(model);
+  const finding = worst && findings[worst.answer];
+  if (!finding) return { conflictDb: conflict };
+  const cylinder = finding.cylinder === undefined ? {} : { cylinder: finding.cylinder };
+  return { conflictDb: conflict, suspect: { finding: finding.finding, ...cylinder } };
+}
+
+function ambiguityOf({ compiled, posterior: p }: Part): readonly (readonly string[])[] {
+  const worth = [...p.fault.keys()]
+    .filter((f) => (p.fault[f] ?? 0) >= WORTH_TELLING && f < compiled.instances.length - 1)
+    .sort((a, b) => (p.fault[b] ?? 0) - (p.fault[a] ?? 0));
+  return ambiguityGroups(compiled.model, worth).map((group) =>
+    group.map((f) => instanceKey(compiled.instances[f] as Instance)),
+  );
+}
+
+function byProbability(a: { probability: number }, b: { probability: number }): number {
+  return b.probability - a.probability;
+}

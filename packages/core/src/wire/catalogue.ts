@@ -1,0 +1,187 @@
+// What the rows of the knowledge and a described engine look like when they leave for outside.
+import { z } from "zod";
+import type { EngineDescription } from "../engine/describe-engine.ts";
+import { PLACE_KINDS } from "../engine/place.ts";
+import { IGNITION_KINDS } from "../engine/profile.ts";
+import {
+  type CautionRow,
+  type CheckRow,
+  type FaultRow,
+  type FindingRow,
+  type Grounds,
+  TOPICS,
+} from "../knowledge/schema.ts";
+import { cylinderNameSchema } from "./profile.ts";
+
+export const groundsSchema: z.ZodType<Grounds, Grounds> = z
+  .strictObject({
+    basis: z.enum(["published", "common practice", "memory"]),
+    confidence: z.enum(["high", "medium", "low"]),
+    source: z.string().meta({ description: "Key into the cited works" }).exactOptional(),
+  })
+  .meta({ id: "Grounds", description: "What stands behind a number" });
+
+const grounds = groundsSchema;
+const chances = z.record(z.string(), z.number());
+const suits = z
+  .array(z.enum(IGNITION_KINDS))
+  .meta({ description: "Ignition kinds it is for; all unless given" })
+  .exactOptional();
+
+const REGIMES = ["coldStart", "coldIdle", "hotIdle", "cruise", "pull", "wet", "bumps"] as const;
+
+const reachSchema = z
+  .strictObject({
+    own: z.number().exactOptional(),
+    group: z.number().exactOptional(),
+    companions: z.number().exactOptional(),
+    neighbours: z.number().exactOptional(),
+    consecutive: z.number().exactOptional(),
+    two: z.number().exactOptional(),
+    bank: z.number().exactOptional(),
+    elsewhere: z.number().exactOptional(),
+    random: z.number().exactOptional(),
+    none: z.number().exactOptional(),
+  })
+  .meta({ description: "How likely it makes which cylinders miss, seen from its place" });
+
+const placeKindSchema = z.enum(PLACE_KINDS);
+
+export const faultSchema: z.ZodType<FaultRow, FaultRow> = z
+  .strictObject({
+    id: z.string(),
+    name: z.string().meta({ description: "{at} stands for the place in words" }),
+    about: z.string(),
+    at: placeKindSchema,
+    part: z.strictObject({ name: z.string(), at: placeKindSchema }),
+    grounds,
+    shares: chances.meta({ description: "Per 1,000 complaints, by ignition kind" }),
+    reach: reachSchema,
+    shows: z.number().meta({ description: "Chance that it shows at a given moment" }),
+    regimes: z.record(z.enum(REGIMES), z.number()),
+    risks: z.array(
+      z.strictObject({ finding: z.string(), times: chances, grounds: grounds.exactOptional() }),
+    ),
+    signs: z.array(
+      z.strictObject({ finding: z.string(), gives: chances, grounds: grounds.exactOptional() }),
+    ),
+    wears: z
+      .array(
+        z.strictObject({
+          fault: z.string(),
+          times: z.number(),
+          grounds: grounds.exactOptional(),
+        }),
+      )
+      .exactOptional(),
+    firstCheck: z.string(),
+    mend: z.string(),
+  })
+  .meta({ id: "Fault", description: "A fault of the catalogue; its numbers are estimates" });
+
+const readingSchema = z
+  .strictObject({
+    unit: z.string(),
+    figure: z.string().exactOptional(),
+    otherwise: z.tuple([z.number(), z.number()]).exactOptional(),
+    steps: z.array(z.strictObject({ option: z.string(), under: z.number().exactOptional() })),
+  })
+  .meta({ description: "How a measured number turns into an option" });
+
+const regimeRuleSchema = z.strictObject({
+  of: z.array(z.enum(REGIMES)),
+  how: z.enum(["most", "least", "mean"]),
+  times: z.number().exactOptional(),
+});
+
+export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
+  .strictObject({
+    id: z.string(),
+    ask: z.string(),
+    help: z.string().exactOptional(),
+    topic: z.enum(TOPICS),
+    kind: z.enum(["choice", "presence", "several", "codes", "counts"]),
+    scope: z
+      .enum(["engine", "cylinder", "coil"])
+      .meta({ description: "engine: one answer; else each answer names a cylinder" }),
+    options: z.record(
+      z.string(),
+      z.strictObject({ say: z.string(), more: z.string().exactOptional(), chance: z.number() }),
+    ),
+    grounds,
+    via: z.enum(["place", "misfire"]).exactOptional(),
+    momentary: z.boolean().exactOptional(),
+    byMisfire: z
+      .union([
+        z.record(z.enum(["none", "one", "two", "more", "random"]), chances),
+        z.record(z.enum(["hit", "spared", "random"]), chances),
+      ])
+      .exactOptional(),
+    byRegime: z.record(z.string(), regimeRuleSchema).exactOptional(),
+    sharpness: z.number().exactOptional(),
+    byShows: z.record(z.string(), z.tuple([z.number(), z.number()])).exactOptional(),
+    reading: readingSchema.exactOptional(),
+    suits,
+    first: z.number().meta({ description: "Place among the first questions" }).exactOptional(),
+  })
+  .meta({ id: "FindingRow", description: "Something that can be seen, read or measured" });
+
+export const checkSchema: z.ZodType<CheckRow, CheckRow> = z
+  .strictObject({
+    id: z.string(),
+    name: z.string(),
+    steps: z.array(z.string()),
+    minutes: z.number(),
+    tool: z.enum([
+      "none",
+      "light",
+      "hand tools",
+      "spark tester",
+      "test lamp",
+      "meter",
+      "code reader",
+      "gauge",
+      "smoke machine",
+      "scope",
+    ]),
+    skill: z.number().meta({ description: "0 anyone … 4 professional" }),
+    cautions: z.array(z.string()),
+    yields: z.array(z.string()).meta({ description: "The findings that its outcome answers" }),
+    suits,
+    grounds,
+  })
+  .meta({ id: "Check", description: "Something that can be tried, looked at or measured" });
+
+export const cautionSchema: z.ZodType<CautionRow, CautionRow> = z
+  .strictObject({ id: z.string(), say: z.string() })
+  .meta({ id: "Caution", description: "A hazard in words" });
+
+const names = z.array(cylinderNameSchema);
+
+export const engineDescriptionSchema: z.ZodType<EngineDescription, EngineDescription> = z
+  .strictObject({
+    id: z.string().exactOptional(),
+    name: z.string().exactOptional(),
+    isInvented: z.boolean(),
+    ignition: z.enum(IGNITION_KINDS),
+    firingOrder: names,
+    cylinders: z.array(
+      z.strictObject({
+        name: cylinderNameSchema,
+        angleDeg: z.number().meta({ description: "Crank degrees in 0..720 at which it fires" }),
+        companion: cylinderNameSchema.exactOptional(),
+        bank: z.number().meta({ description: "Counted from 1" }),
+        hasLead: z.boolean(),
+      }),
+    ),
+    pairs: z.array(z.tuple([cylinderNameSchema, cylinderNameSchema])),
+    groups: z.array(names).meta({ description: "The cylinders that each coil fires" }),
+    banks: z.array(names),
+    neighbours: z.array(names),
+    connectors: z.array(z.strictObject({ name: z.string(), feeds: names })),
+    mismatchDeg: z
+      .number()
+      .meta({ description: "How far the best pairs are from 360 degrees apart" }),
+    explanation: z.string(),
+  })
+  .meta({ id: "EngineDescription", description: "Everything worked out about an engine" });
