@@ -1,7 +1,7 @@
 // Faults that no answer so far tells apart.
 import type { DiagnosisModel } from "../model/diagnosis-model.ts";
 import { decibans } from "../units/weight.ts";
-import { likelihoodRow } from "./evidence.ts";
+import { expectedSetLikelihood, likelihoodRow } from "./evidence.ts";
 
 /** Faults whose likelihoods differ by less than this in all, in decibans, stand in one group. */
 export const APART_DB = 1;
@@ -30,12 +30,7 @@ export function ambiguityGroups(
 
 /** What each finding says of a fault that is present by itself; the misfire findings together, last. */
 function decibanRow(model: DiagnosisModel, fault: number): readonly number[] {
-  let sets = 0;
-  for (let a = model.atomStart[fault] as number; a < (model.atomStart[fault + 1] as number); a++) {
-    const set = model.atomSet[a] as number;
-    const likelihood = model.misfireObservations.reduce((p, o) => p * o.likelihood(set), 1);
-    sets += (model.atomChance[a] as number) * likelihood;
-  }
+  const sets = expectedSetLikelihood(model, fault);
   return [...likelihoodRow(model, fault), sets].map(decibans);
 }
 

@@ -3,7 +3,7 @@
 import { type Scale, weigh } from "./weigh.ts";
 
 /** Faults whose summed weight is below this part of all cannot make a shared weight that matters. */
-const NEGLIGIBLE = 1e-8;
+const NEGLIGIBLE = 1e-10;
 
 /** By component: weight of all hypotheses that hold at least one of its faults. */
 export function componentWeights(
@@ -25,32 +25,41 @@ export function componentWeights(
   });
 }
 
-/** Σ over hypotheses of (members in the component − 1). */
+/**
+ * Σ over hypotheses of (members in the component − 1): the weight of every pair of them, where a
+ * hypothesis with three of them is met in three pairs and must count twice.
+ */
 function sharedWeight(scale: Scale, members: readonly number[], most: 2 | 3): number {
   let shared = 0;
-  for (let i = 0; i < members.length; i++) {
-    for (let j = i + 1; j < members.length; j++) {
-      const pair = [members[i] as number, members[j] as number];
-      shared += weigh(scale, pair);
-      if (most === 3) shared += sharedByTriples(scale, members, pair, j);
-    }
-  }
+  members.forEach((f, i) => {
+    members.slice(i + 1).forEach((g, j) => {
+      shared += weigh(scale, [f, g]);
+      if (most === 2) return;
+      shared += withAnyThird(scale, f, g);
+      for (const h of members.slice(i + j + 2)) shared -= weigh(scale, [f, g, h]);
+    });
+  });
   return shared;
 }
 
-/** Triples that hold this pair; three members of one component are counted once, as 2. */
-function sharedByTriples(
-  scale: Scale,
-  members: readonly number[],
-  pair: readonly number[],
-  last: number,
-): number {
-  let shared = 0;
-  for (let h = 0; h < scale.model.faults; h++) {
-    if (scale.model.alone[h] || pair.includes(h)) continue;
-    const position = members.indexOf(h);
-    if (position >= 0 && position < last) continue;
-    shared += weigh(scale, [...pair, h]) * (position < 0 ? 1 : 2);
+/** Weight of all triples that hold f and g: strangers summed by kind, then what links add. */
+function withAnyThird(scale: Scale, f: number, g: number): number {
+  const { evidence, links, inside, weights, size } = scale;
+  const [a, b] = [evidence.kindOf[f] as number, evidence.kindOf[g] as number];
+  const third = scale.thirds(a, b);
+  const [sa, sb] = [evidence.triple(a, b, a), evidence.triple(a, b, b)];
+  let sum = 0;
+  for (let t = 0; t < size; t++) {
+    const xf = inside[f * size + t] as number;
+    const xg = inside[g * size + t] as number;
+    // neither f nor g is the third of its own pair
+    sum += (weights[t] as number) * xf * xg * ((third[t] as number) - sa * xf - sb * xg);
   }
-  return shared;
+  let weight = Math.max(0, sum) * links.times(f, g);
+  for (const h of new Set([...links.near(f), ...links.near(g)])) {
+    if (h === f || h === g) continue;
+    const factor = links.times(f, h) * links.times(g, h);
+    weight += weigh(scale, [f, g, h]) * (1 - 1 / factor);
+  }
+  return weight;
 }

@@ -32,7 +32,7 @@ export function evidenceOf(model: DiagnosisModel): Evidence {
   };
 }
 
-/** By kind: its relative likelihood in each observation, the last column the observations' forms. */
+/** What each observation says of a fault that is present by itself. */
 export function likelihoodRow(model: DiagnosisModel, fault: number): readonly number[] {
   return model.observations.map(({ form, background, value }) => {
     const v = value[fault] as number;
@@ -40,6 +40,17 @@ export function likelihoodRow(model: DiagnosisModel, fault: number): readonly nu
     if (form === "not-seen") return 1 - v;
     return v < 0 ? 1 : v / background;
   });
+}
+
+/** What the misfire observations together say of a fault that is present by itself. */
+export function expectedSetLikelihood(model: DiagnosisModel, fault: number): number {
+  let sum = 0;
+  for (let a = model.atomStart[fault] as number; a < (model.atomStart[fault + 1] as number); a++) {
+    const set = model.atomSet[a] as number;
+    const likelihood = model.misfireObservations.reduce((p, o) => p * o.likelihood(set), 1);
+    sum += (model.atomChance[a] as number) * likelihood;
+  }
+  return sum;
 }
 
 function kindsOf({ faults, observations }: DiagnosisModel): {

@@ -2,7 +2,7 @@
 // (F. V. Jensen et al., "Analysis in HUGIN of data conflict", UAI 1990/91). Above 0 they disagree.
 import type { DiagnosisModel } from "../model/diagnosis-model.ts";
 import { decibans } from "../units/weight.ts";
-import { posterior } from "./posterior.ts";
+import { expectedSetLikelihood, likelihoodRow } from "./evidence.ts";
 
 /** Answers that say something, in order. */
 export function answersOf(model: DiagnosisModel): readonly number[] {
@@ -30,14 +30,24 @@ export function withAnswers(
  * they are of one kind; findings that only two faults together explain show as conflict, and should.
  */
 export function conflictDb(model: DiagnosisModel): number {
-  const one = (m: DiagnosisModel): number => posterior(m, { most: 1 }).total;
-  const prior = one(withAnswers(model, () => false));
+  const prior = singlesTotal(withAnswers(model, () => false));
   const answers = answersOf(model);
   const alone = answers.reduce(
-    (sum, answer) => sum + decibans(one(withAnswers(model, (other) => other === answer)) / prior),
+    (sum, answer) =>
+      sum + decibans(singlesTotal(withAnswers(model, (other) => other === answer)) / prior),
     0,
   );
-  return alone - decibans(one(model) / prior);
+  return alone - decibans(singlesTotal(model) / prior);
+}
+
+/** Σ w over hypotheses of one fault. */
+function singlesTotal(model: DiagnosisModel): number {
+  let total = 0;
+  for (let f = 0; f < model.faults; f++) {
+    const said = likelihoodRow(model, f).reduce((product, ratio) => product * ratio, 1);
+    total += (model.odds[f] as number) * said * expectedSetLikelihood(model, f);
+  }
+  return total;
 }
 
 /** The answer without which the rest agree best, with the conflict that then remains. */

@@ -10,7 +10,7 @@ import { componentWeights } from "./component.ts";
 import { evidenceOf } from "./evidence.ts";
 import { exactlyOf, insideOf, insideWeights, latticeSize } from "./lattice.ts";
 import { linkTable } from "./link-table.ts";
-import { kindSums, type Rings, sumRings } from "./rings.ts";
+import { type KindSums, kindSums, type Rings, sumRings, thirdSums } from "./rings.ts";
 import { type Scale, weigh } from "./weigh.ts";
 
 export interface Posterior {
@@ -46,13 +46,12 @@ const HYPOTHESES_KEPT = 10;
 export function posterior(model: DiagnosisModel, options: PosteriorOptions = {}): Posterior {
   const { tolerance = DEFAULT_TOLERANCE, most = 3 } = options;
   const scale = scaleOf(model);
-  const { evidence, links, inside, size } = scale;
+  const { evidence, sums } = scale;
   const singles = Float64Array.from({ length: model.faults }, (_, f) => weigh(scale, [f]));
   const atLeast = singles.reduce((sum, weight) => sum + weight, 0);
-  const sums = kindSums(evidence, inside, size, (f) => !model.alone[f]);
   const bestSet = evidence.bySet.reduce((best, likelihood) => Math.max(best, likelihood), 0);
   const rings = sumRings(evidence, sums, { most, allowed: tolerance * atLeast, bestSet });
-  const linked = addLinks(evidence, sums, rings, links, inside, most);
+  const linked = addLinks(scale, sums, rings, most);
   const set = setWeights(scale, rings);
   const total = set.reduce((sum, weight) => sum + weight, 0);
   const fault = Float64Array.from(singles, (single, f) =>
@@ -76,15 +75,20 @@ export function posterior(model: DiagnosisModel, options: PosteriorOptions = {})
   };
 }
 
-function scaleOf(model: DiagnosisModel): Scale {
+function scaleOf(model: DiagnosisModel): Scale & { readonly sums: KindSums } {
   const evidence = evidenceOf(model);
+  const inside = insideOf(model);
+  const size = latticeSize(model.cylinders);
+  const sums = kindSums(evidence, inside, size, (f) => !model.alone[f]);
   return {
     model,
     evidence,
     links: linkTable(model),
-    inside: insideOf(model),
+    inside,
     weights: insideWeights(evidence.bySet),
-    size: latticeSize(model.cylinders),
+    size,
+    sums,
+    thirds: thirdSums(evidence, sums),
   };
 }
 

@@ -64,6 +64,30 @@ export function kindSums(
   return { size, g, d, e, count };
 }
 
+/**
+ * By set: Σ over kinds c of what the observations say of a, b and c together, times the kind's sum.
+ * Remembered by pair of kinds.
+ */
+export function thirdSums(
+  { kinds, triple }: Evidence,
+  { size, g }: KindSums,
+): (a: number, b: number) => Float64Array {
+  const known = new Map<number, Float64Array>();
+  return (a, b) => {
+    const key = Math.min(a, b) * kinds + Math.max(a, b);
+    const found = known.get(key) ?? new Float64Array(size);
+    if (known.has(key)) return found;
+    for (let c = 0; c < kinds; c++) {
+      const said = triple(a, b, c);
+      for (let t = 0; t < size; t++) {
+        found[t] = (found[t] as number) + said * (g[c * size + t] as number);
+      }
+    }
+    known.set(key, found);
+    return found;
+  };
+}
+
 /** Sums singles, pairs and triples of faults that can have company. */
 export function sumRings(evidence: Evidence, sums: KindSums, options: RingOptions): Rings {
   const { kinds, solo } = evidence;
@@ -89,22 +113,12 @@ export function sumRings(evidence: Evidence, sums: KindSums, options: RingOption
       for (let b = a; b < kinds; b++) addPairs(evidence, sums, rings, a, b);
   }
   if (options.most >= 3) {
-    const perTriple = options.allowed / ((kinds * (kinds + 1) * (kinds + 2)) / 6);
-    const scratch = new Float64Array(size);
+    const groups = (kinds * (kinds + 1) * (kinds + 2)) / 6;
+    const least = options.allowed / groups / options.bestSet;
     for (let a = 0; a < kinds; a++) {
-      for (let b = a; b < kinds; b++) {
-        addTriples(
-          evidence,
-          sums,
-          rings,
-          a,
-          b,
-          perTriple / options.bestSet,
-          options.bestSet,
-          scratch,
-        );
-      }
+      for (let b = a; b < kinds; b++) addTriples(evidence, sums, rings, a, b, least);
     }
+    rings.leftOut *= options.bestSet;
   }
   return rings;
 }
@@ -133,7 +147,7 @@ function addPairs(evidence: Evidence, sums: KindSums, rings: Open, a: number, b:
   }
 }
 
-/** All triples of the kinds a ≤ b ≤ c for one a and b. */
+/** All triples of the kinds a ≤ b ≤ c for one a and b, but for groups that weigh less than `least`. */
 function addTriples(
   evidence: Evidence,
   sums: KindSums,
@@ -141,54 +155,51 @@ function addTriples(
   a: number,
   b: number,
   least: number,
-  bestSet: number,
-  third: Float64Array,
 ): void {
   const { size, g, count } = sums;
-  const { kinds } = evidence;
-  const any = size - 1;
-  const two = (g[a * size + any] as number) * (g[b * size + any] as number);
-  third.fill(0);
-  const { inside, c0 } = rings;
+  const { c0 } = rings;
   if (a === b) addWithin(evidence, sums, rings, a);
-  for (let c = b + 1; c < kinds; c++) {
+  else addOneAndTwo(evidence, sums, rings, a, b);
+  const two = Float64Array.from({ length: size }, (_, t) =>
+    a === b ? pairsWithin(sums, a, t) : (g[a * size + t] as number) * (g[b * size + t] as number),
+  );
+  const third = new Float64Array(size);
+  for (let c = b + 1; c < evidence.kinds; c++) {
     const s = evidence.triple(a, b, c);
-    const bound = s * two * (g[c * size + any] as number);
+    const start = c * size;
+    const bound = s * (two[size - 1] as number) * (g[start + size - 1] as number);
     if (bound < least) {
-      rings.leftOut += bound * bestSet;
+      rings.leftOut += bound;
       continue;
     }
     rings.visited += triplesOf(count, a, b, c);
-    const start = c * size;
-    if (a !== b) {
-      for (let t = 0; t < size; t++) {
-        third[t] = (third[t] as number) + s * (g[start + t] as number);
-        c0[start + t] =
-          (c0[start + t] as number) + s * (g[a * size + t] as number) * (g[b * size + t] as number);
-      }
-      // two of the last kind
-      continue;
-    }
     for (let t = 0; t < size; t++) {
       third[t] = (third[t] as number) + s * (g[start + t] as number);
-      c0[start + t] = (c0[start + t] as number) + s * pairsWithin(sums, a, t);
+      c0[start + t] = (c0[start + t] as number) + s * (two[t] as number);
     }
   }
+  addThird(sums, rings, a, b, two, third);
+}
+
+/** What the thirds make of the pairs of kinds a ≤ b. */
+function addThird(
+  { size, g }: KindSums,
+  rings: Open,
+  a: number,
+  b: number,
+  two: Float64Array,
+  third: Float64Array,
+): void {
+  const { inside, c0, c1 } = rings;
   for (let t = 0; t < size; t++) {
     const v = third[t] as number;
     const ia = a * size + t;
     const ib = b * size + t;
-    if (a === b) {
-      inside[t] = (inside[t] as number) + v * pairsWithin(sums, a, t);
-      c0[ia] = (c0[ia] as number) + v * (g[ia] as number);
-      rings.c1[ia] = (rings.c1[ia] as number) - v;
-    } else {
-      inside[t] = (inside[t] as number) + v * (g[ia] as number) * (g[ib] as number);
-      c0[ia] = (c0[ia] as number) + v * (g[ib] as number);
-      c0[ib] = (c0[ib] as number) + v * (g[ia] as number);
-    }
+    inside[t] = (inside[t] as number) + v * (two[t] as number);
+    c0[ia] = (c0[ia] as number) + v * (g[ib] as number);
+    if (a === b) c1[ia] = (c1[ia] as number) - v;
+    else c0[ib] = (c0[ib] as number) + v * (g[ia] as number);
   }
-  if (a !== b) addOneAndTwo(evidence, sums, rings, a, b);
 }
 
 /** One of kind a with two of kind b. */

@@ -12,6 +12,8 @@ export interface Scale {
   /** What makes "inside" an expected likelihood, see lattice.ts. */
   readonly weights: Float64Array;
   readonly size: number;
+  /** By set: Σ over kinds of what a third fault of any kind adds beside two of these kinds. */
+  readonly thirds: (a: number, b: number) => Float64Array;
 }
 
 /** w of a hypothesis of one to three faults, links included. */
