@@ -49,9 +49,10 @@ export function rank(
   const knowledge = options.knowledge ?? KNOWLEDGE;
   const parts = partsOf(profile, findings, knowledge, options.tolerance);
   const first = parts[0] as Part;
+  const homes = homesOf(parts);
   const mixed = mix(parts.map((part) => weigh(part)));
   const ranking = [...mixed.faults.entries()]
-    .map(([key, probability]) => rankedFault(parts, key, probability))
+    .map(([key, probability]) => rankedFault(homes.get(key) as Home, probability))
     .sort(byProbability);
   const orders = ordersOf(parts);
   return {
@@ -126,28 +127,42 @@ function weigh({ engine, weight, compiled, posterior: p }: Part): Weighted {
   };
 }
 
-function rankedFault(parts: readonly Part[], key: string, probability: number): RankedFault {
-  for (const { engine, compiled } of parts) {
-    const number = compiled.instances.findIndex((instance) => instanceKey(instance) === key);
-    const instance = compiled.instances[number];
-    if (!instance) continue;
-    const cylinders = instance.place.cylinders.map((c) => engine.names[c] as CylinderName);
-    const component = compiled.model.component[number] ?? 0;
-    return {
-      fault: instance.fault.id,
-      place: instance.place.id,
-      cylinders,
-      probability,
-      name: instance.fault.name.replace("{at}", sayNames(cylinders)),
-      about: instance.fault.about,
-      component: compiled.componentKeys[component] ?? "",
-      mend: instance.fault.mend,
-      firstCheck: instance.fault.firstCheck,
-    };
-  }
-  throw new Error(`rank: no engine has ${key}`);
+/** Where a fault at a place is first met among the candidates. */
+interface Home {
+  readonly part: Part;
+  readonly number: number;
+  readonly instance: Instance;
 }
 
+function homesOf(parts: readonly Part[]): ReadonlyMap<string, Home> {
+  const homes = new Map<string, Home>();
+  for (const part of parts) {
+    part.compiled.instances.forEach((instance, number) => {
+      const key = instanceKey(instance);
+      if (!homes.has(key)) homes.set(key, { part, number, instance });
+    });
+  }
+  return homes;
+}
+
+function rankedFault({ part, number, instance }: Home, probability: number): RankedFault {
+  const { engine, compiled } = part;
+  const { fault, place } = instance;
+  const cylinders = place.cylinders.map((c) => engine.names[c] as CylinderName);
+  return {
+    fault: fault.id,
+    place: place.id,
+    cylinders,
+    probability,
+    name: fault.name.replace("{at}", sayNames(cylinders)),
+    about: fault.about,
+    component: compiled.componentKeys[compiled.model.component[number] as number] ?? "",
+    mend: fault.mend,
+    firstCheck: fault.firstCheck,
+  };
+}
+
+/** How a fault at a place is named in a ranking: `coil.half-dead@coil 2+5`. */
 export function instanceKey({ fault, place }: Instance): string {
   return `${fault.id}@${place.id}`;
 }

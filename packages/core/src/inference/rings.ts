@@ -160,9 +160,11 @@ function addTriples(
   const { c0 } = rings;
   if (a === b) addWithin(evidence, sums, rings, a);
   else addOneAndTwo(evidence, sums, rings, a, b);
-  const two = Float64Array.from({ length: size }, (_, t) =>
-    a === b ? pairsWithin(sums, a, t) : (g[a * size + t] as number) * (g[b * size + t] as number),
-  );
+  const two = new Float64Array(size);
+  for (let t = 0; t < size; t++) {
+    const ga = g[a * size + t] as number;
+    two[t] = a === b ? pairsWithin(sums, a, t) : ga * (g[b * size + t] as number);
+  }
   const third = new Float64Array(size);
   for (let c = b + 1; c < evidence.kinds; c++) {
     const s = evidence.triple(a, b, c);

@@ -77,17 +77,17 @@ function hintsOf(issue: RawIssue): string {
     case "invalid_value":
       return hintForWord(issue.input, issue.values);
     case "too_small":
-      return `Write ${issue.origin === "string" || issue.origin === "array" ? "something" : `${issue.minimum} or more`}.`;
+      return `Write at least ${issue.minimum}${unitOf(issue.origin)}.`;
     case "too_big":
-      return `Write ${issue.maximum} ${unitOf(issue.origin)} at most.`;
+      return `Write at most ${issue.maximum}${unitOf(issue.origin)}.`;
     default:
       return hintForKind(schema);
   }
 }
 
 function unitOf(origin: string): string {
-  if (origin === "string") return "characters";
-  return origin === "array" ? "entries" : "";
+  if (origin === "string") return " characters";
+  return origin === "array" ? " entries" : "";
 }
 
 function hintForField(key: string, fields: readonly string[]): string {
@@ -151,5 +151,5 @@ function sayValue(value: unknown): string {
 }
 
 function lowerFirst(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+  return /^[A-Z](?![A-Z0-9])/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }
