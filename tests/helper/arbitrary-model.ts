@@ -59,10 +59,19 @@ function many(length: number): { minLength: number; maxLength: number } {
 }
 
 /** Models of 1 to 7 faults on 1 to 4 cylinders, with links, silent faults and a fault that stands alone. */
-export const smallModel: fc.Arbitrary<DiagnosisModel> = fc
-  .tuple(fc.integer({ min: 1, max: 7 }), fc.integer({ min: 1, max: 4 }))
-  .chain(([faults, cylinders]) => sketch(faults, cylinders))
-  .map(build);
+export const smallModel: fc.Arbitrary<DiagnosisModel> = modelsOf([1, 7], [1, 4]);
+
+/** Models with so many faults on so many cylinders, from least to most. */
+export function modelsOf(
+  faults: readonly [number, number],
+  cylinders: readonly [number, number],
+): fc.Arbitrary<DiagnosisModel> {
+  const within = ([min, max]: readonly [number, number]) => fc.integer({ min, max });
+  return fc
+    .tuple(within(faults), within(cylinders))
+    .chain(([count, size]) => sketch(count, size))
+    .map(build);
+}
 
 function build(s: Sketch): DiagnosisModel {
   const faults = s.odds.length;

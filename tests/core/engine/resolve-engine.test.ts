@@ -229,7 +229,7 @@ describe("a refusal", () => {
 describe("the laws of a resolved engine", () => {
   const profile = fc
     .record({
-      half: fc.integer({ min: 1, max: 8 }),
+      half: fc.integer({ min: 1, max: 6 }),
       ignition: fc.constantFrom("distributor", "pack", "rail", "hybrid", "coil-per-plug"),
       layout: fc.constantFrom("inline", "v", "flat"),
     } as const)

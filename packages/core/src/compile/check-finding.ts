@@ -110,7 +110,7 @@ function checkChoice(path: string, answer: Finding["answer"], row: FindingRow): 
     if (row.reading && Number.isFinite(answer)) return [];
     return [wrong(path, `"${row.id}" is not measured in numbers.`, `Write ${optionList(row)}.`)];
   }
-  if (typeof answer === "string" && answer in row.options) return [];
+  if (typeof answer === "string" && Object.hasOwn(row.options, answer)) return [];
   const number = row.reading ? `, or a number in ${row.reading.unit}` : "";
   return [
     wrong(
@@ -132,7 +132,7 @@ function checkSeveral(
     ];
   }
   return (answer as readonly unknown[]).flatMap((option, k) =>
-    typeof option === "string" && option in row.options
+    typeof option === "string" && Object.hasOwn(row.options, option)
       ? []
       : [
           wrong(

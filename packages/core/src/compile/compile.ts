@@ -116,14 +116,28 @@ function componentKey(engine: Engine, { fault, place }: Instance): string {
   return `${fault.part.name} ${where}`;
 }
 
-/** Cylinders of the part in which a fault sits: a leg of a double coil belongs to the whole coil. */
+/**
+ * Cylinders of the part in which a fault sits: a leg of a double coil belongs to the whole coil, a
+ * cylinder's stretch of a gasket to the gasket of its bank.
+ */
 export function partCylinders(
   engine: Engine,
   fault: FaultRow,
   cylinders: readonly number[],
 ): readonly number[] {
-  if (fault.part.at !== "coil") return cylinders;
-  return [...(engine.groups[engine.groupOf[cylinders[0] ?? 0] ?? 0] ?? [])].sort((a, b) => a - b);
+  const [first = 0] = cylinders;
+  const ascending = (list: readonly number[] = []) => [...list].sort((a, b) => a - b);
+  switch (fault.part.at) {
+    case "engine":
+    case "set":
+      return engine.names.map((_, cylinder) => cylinder);
+    case "bank":
+      return ascending(engine.banks[engine.bankOf[first] ?? 0]);
+    case "coil":
+      return ascending(engine.groups[engine.groupOf[first] ?? 0]);
+    default:
+      return cylinders;
+  }
 }
 
 /** "a wears b" where the two sit at the same cylinders. */

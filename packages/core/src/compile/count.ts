@@ -4,8 +4,9 @@ import { randomSet } from "../model/diagnosis-model.ts";
 import { bits } from "./code.ts";
 
 /**
- * Chance of the counts given the set that really misses, up to the multinomial coefficient, which is
- * the same for every set: a Dirichlet-multinomial on each cylinder's share of the counts.
+ * Chance of the counts given the set that really misses: a Dirichlet-multinomial on each cylinder's
+ * share of the counts. (Its coefficient is the same for every set; without it thousands of counts
+ * would round every chance to zero.)
  *
  * @param counts by cylinder index, whole numbers ≥ 0
  */
@@ -33,13 +34,13 @@ function expectedShare(set: number, cylinder: number, cylinders: number): number
     : COUNTS_FROM_MISFIRE.strays / (cylinders - missing);
 }
 
-/** ln of Γ(A)/Γ(A+N) · Π Γ(α+n)/Γ(α), the Pólya distribution without its coefficient. */
+/** ln of N!/Π n! · Γ(A)/Γ(A+N) · Π Γ(α+n)/Γ(α), the Pólya distribution. */
 function logDirichletMultinomial(counts: readonly number[], weights: readonly number[]): number {
   const total = counts.reduce((sum, count) => sum + count, 0);
   const firmness = weights.reduce((sum, weight) => sum + weight, 0);
-  let log = -logRising(firmness, total);
+  let log = logRising(1, total) - logRising(firmness, total);
   counts.forEach((count, cylinder) => {
-    log += logRising(weights[cylinder] ?? 0, count);
+    log += logRising(weights[cylinder] ?? 0, count) - logRising(1, count);
   });
   return log;
 }

@@ -11,6 +11,6 @@ export function sayProbability(probability: number): string {
   if (probability < 0.005) return "less than 1 in 200";
   if (probability < 0.01) return "less than 1 in 100";
   const exact = 1 / probability;
-  const step = exact < 12 ? 1 : exact < 60 ? 5 : 10;
+  const step = exact < 12.5 ? 1 : exact < 60 ? 5 : 10;
   return `about 1 in ${Math.round(exact / step) * step}`;
 }

@@ -18,7 +18,7 @@ import { mix, type Weighted } from "./mixture.ts";
 import type { Fit, OrderCandidate, RankedFault, Ranking } from "./ranking.ts";
 
 export interface RankOptions {
-  /** Probability that may stay unsearched. Default 5e-7. */
+  /** Probability that may stay unsearched, see `posterior`. Default 1e-7. */
   readonly tolerance?: number;
   /** Other tables than the ones that come with the library. */
   readonly knowledge?: Knowledge;
@@ -109,10 +109,7 @@ function partsOf(
 
 /** How well an engine explains the findings: P(findings | engine), up to a constant of the findings. */
 function evidenceFor({ compiled, posterior: after }: Part): number {
-  const before = posterior(
-    withAnswers(compiled.model, () => false),
-    { tolerance: 1e-3 },
-  );
+  const before = posterior(withAnswers(compiled.model, () => false));
   return after.total / before.total;
 }
 

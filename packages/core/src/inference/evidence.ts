@@ -27,7 +27,7 @@ export function evidenceOf(model: DiagnosisModel): Evidence {
     kindOf,
     solo: Float64Array.from(first, (_, kind) => together(rows, kind, NONE, NONE)),
     pair: (a, b) => together(rows, a, b, NONE),
-    triple: (a, b, c) => together(rows, a, b, c),
+    triple: tripleTable(rows, first.length),
     bySet: setLikelihoods(model),
   };
 }
@@ -70,6 +70,28 @@ function kindsOf({ faults, observations }: DiagnosisModel): {
     kindOf[f] = known ?? first.length - 1;
   }
   return { kindOf, first };
+}
+
+/** Above this many entries triples are worked out anew each time. */
+const MOST_REMEMBERED = 4_000_000;
+
+/** What the observations say of three kinds, remembered for kinds in ascending order. */
+function tripleTable(rows: Rows, kinds: number): (a: number, b: number, c: number) => number {
+  const length = (kinds * (kinds + 1) * (kinds + 2)) / 6;
+  if (length > MOST_REMEMBERED) return (a, b, c) => together(rows, a, b, c);
+  const known = new Float64Array(length).fill(-1);
+  return (a, b, c) => {
+    const low = Math.min(a, b, c);
+    const high = Math.max(a, b, c);
+    const middle = a + b + c - low - high;
+    // position in the list of all low ≤ middle ≤ high
+    const at = (high * (high + 1) * (high + 2)) / 6 + (middle * (middle + 1)) / 2 + low;
+    const before = known[at] as number;
+    if (before >= 0) return before;
+    const said = together(rows, low, middle, high);
+    known[at] = said;
+    return said;
+  };
 }
 
 /** No second or third member. */

@@ -26,13 +26,15 @@ export function insideOf(model: DiagnosisModel): Float64Array {
       if (set === random) continue;
       vector[set] = (vector[set] as number) + odds * (model.atomChance[a] as number);
     }
-    sumOverSubsets(vector, random);
+    sumOverSubsets(vector);
     vector[random] = odds;
   }
   return inside;
 }
 
-function sumOverSubsets(vector: Float64Array, random: number): void {
+/** From "exactly T" to "inside T", in place; the last place is left as it is. */
+export function sumOverSubsets(vector: Float64Array): void {
+  const random = vector.length - 1;
   for (let bit = 1; bit < random; bit *= 2) {
     for (let set = 0; set < random; set++) {
       if (set & bit) vector[set] = (vector[set] as number) + (vector[set ^ bit] as number);
@@ -68,4 +70,26 @@ export function insideWeights(bySet: Float64Array): Float64Array {
   }
   weights[random - 1] = (weights[random - 1] as number) - (weights[random] as number);
   return weights;
+}
+
+/**
+ * 1 for every set that up to `most` faults with company can make together. What inversion leaves at
+ * any other set is rounding, which sharp likelihoods would blow up.
+ */
+export function reachableSets(model: DiagnosisModel, most: number): Uint8Array {
+  const random = randomSet(model.cylinders);
+  const alone = new Set<number>();
+  for (let f = 0; f < model.faults; f++) {
+    if (model.alone[f]) continue;
+    for (let a = model.atomStart[f] as number; a < (model.atomStart[f + 1] as number); a++) {
+      alone.add(model.atomSet[a] as number);
+    }
+  }
+  let reached = alone;
+  for (let members = 2; members <= most; members++) {
+    const next = new Set(reached);
+    for (const set of reached) for (const other of alone) next.add(Math.min(random, set | other));
+    reached = next;
+  }
+  return Uint8Array.from({ length: random + 1 }, (_, set) => (reached.has(set) ? 1 : 0));
 }

@@ -8,7 +8,7 @@ import { bestHypotheses } from "./best.ts";
 import { addLinks } from "./company.ts";
 import { componentWeights } from "./component.ts";
 import { evidenceOf } from "./evidence.ts";
-import { exactlyOf, insideOf, insideWeights, latticeSize } from "./lattice.ts";
+import { exactlyOf, insideOf, insideWeights, latticeSize, reachableSets } from "./lattice.ts";
 import { linkTable } from "./link-table.ts";
 import { type KindSums, kindSums, type Rings, sumRings, thirdSums } from "./rings.ts";
 import { type Scale, weigh } from "./weigh.ts";
@@ -50,12 +50,17 @@ export function posterior(model: DiagnosisModel, options: PosteriorOptions = {})
   const singles = Float64Array.from({ length: model.faults }, (_, f) => weigh(scale, [f]));
   const atLeast = singles.reduce((sum, weight) => sum + weight, 0);
   const bestSet = evidence.bySet.reduce((best, likelihood) => Math.max(best, likelihood), 0);
-  const rings = sumRings(evidence, sums, { most, allowed: tolerance * atLeast, bestSet });
+  const rings = sumRings(evidence, sums, scale.thirds, {
+    most,
+    allowed: tolerance * atLeast,
+    bestSet,
+  });
   const linked = addLinks(scale, sums, rings, most);
-  const set = setWeights(scale, rings);
+  const canBe = reachableSets(model, most);
+  const set = setWeights(scale, rings, canBe);
   const total = set.reduce((sum, weight) => sum + weight, 0);
   const fault = Float64Array.from(singles, (single, f) =>
-    model.alone[f] ? single : takesPart(scale, rings, linked.get(f), f),
+    model.alone[f] ? single : takesPart(scale, rings, canBe, linked.get(f), f),
   );
   const component = componentWeights(scale, fault, total, most);
   const share = (weight: number): number => Math.min(1, Math.max(0, weight / total));
@@ -69,17 +74,24 @@ export function posterior(model: DiagnosisModel, options: PosteriorOptions = {})
       probability: share(weight),
     })),
     unsearched: rings.leftOut / (total + rings.leftOut),
-    visited: rings.visited + model.alone.reduce((count, isAlone) => count + isAlone, 0),
+    visited: hypothesesUpTo(model, most),
     entropyBits: entropyBits(faultShares),
     total,
   };
+}
+
+/** Number of hypotheses of up to `most` faults. */
+function hypothesesUpTo({ faults, alone }: DiagnosisModel, most: number): number {
+  const n = alone.reduce((count, isAlone) => count - isAlone, faults);
+  const pairs = (n * (n - 1)) / 2;
+  return faults + (most >= 2 ? pairs : 0) + (most >= 3 ? (pairs * (n - 2)) / 3 : 0);
 }
 
 function scaleOf(model: DiagnosisModel): Scale & { readonly sums: KindSums } {
   const evidence = evidenceOf(model);
   const inside = insideOf(model);
   const size = latticeSize(model.cylinders);
-  const sums = kindSums(evidence, inside, size, (f) => !model.alone[f]);
+  const sums = kindSums(model, evidence, inside, size);
   return {
     model,
     evidence,
@@ -93,9 +105,11 @@ function scaleOf(model: DiagnosisModel): Scale & { readonly sums: KindSums } {
 }
 
 /** By set: weight of all hypotheses whose union is exactly that set. */
-function setWeights({ model, evidence }: Scale, rings: Rings): Float64Array {
+function setWeights({ model, evidence }: Scale, rings: Rings, canBe: Uint8Array): Float64Array {
   const exactly = exactlyOf(Float64Array.from(rings.inside));
-  const set = exactly.map((weight, t) => Math.max(0, weight) * (evidence.bySet[t] as number));
+  const set = exactly.map((weight, t) =>
+    canBe[t] ? Math.max(0, weight) * (evidence.bySet[t] as number) : 0,
+  );
   for (let f = 0; f < model.faults; f++) {
     if (!model.alone[f]) continue;
     const said =
@@ -109,20 +123,28 @@ function setWeights({ model, evidence }: Scale, rings: Rings): Float64Array {
   return set;
 }
 
-/** Weight of all hypotheses that hold a fault. */
+/**
+ * Weight of all hypotheses that hold a fault. Taken from "inside" to "exactly" before it meets the
+ * likelihoods: sharp evidence on many cylinders would cancel too many digits otherwise.
+ */
 function takesPart(
-  { evidence, inside, weights, size }: Scale,
+  { evidence, inside, size }: Scale,
   { c0, c1, c2 }: Rings,
+  canBe: Uint8Array,
   linked: Float64Array | undefined,
   f: number,
 ): number {
   const start = (evidence.kindOf[f] as number) * size;
-  let sum = 0;
+  const vector = new Float64Array(size);
   for (let t = 0; t < size; t++) {
     const x = inside[f * size + t] as number;
     const at = start + t;
     const company = (c0[at] as number) + x * ((c1[at] as number) + x * (c2[at] as number));
-    sum += (weights[t] as number) * (x * company + (linked?.[t] ?? 0));
+    vector[t] = x * company + (linked?.[t] ?? 0);
   }
-  return sum;
+  return exactlyOf(vector).reduce(
+    (sum, weight, t) =>
+      canBe[t] ? sum + Math.max(0, weight) * (evidence.bySet[t] as number) : sum,
+    0,
+  );
 }

@@ -1,10 +1,19 @@
-// The three rings, summed in closed form over kinds of faults.
+// The three rings (singles, pairs, triples) summed in closed form over kinds of faults.
 //
-// Per set T (see lattice.ts) let a_f be the numbers of the faults and, per kind, G = Σa, D = Σa², E = Σa³.
-// Pairs of two kinds sum to G·G', pairs within a kind to (G² − D)/2, triples within a kind to
-// (G³ − 3GD + 2E)/6. What a single fault f of kind A takes part in is a_f·(c0 + c1·a_f + c2·a_f²), where
-// the last two take f out of its own company. No hypothesis is visited one by one.
+// Per set T (see lattice.ts) let a_f be the numbers of the faults and, per kind, G = Σa, D = Σa², E = Σa³;
+// let s be what the observations say of kinds together. What one fault f of kind A takes part in is
+// a_f·(c0 + c1·a_f + c2·a_f²), where the last two take f out of its own company:
+//
+//   alone      c0 = s_A
+//   pairs      c0 = Σ_B s_AB·G_B                                  c1 = −s_AA
+//   triples    c0 = (Σ_B G_B·V_AB − Σ_B s_ABB·D_B) / 2            c1 = −V_AA       c2 = s_AAA
+//              with V_AB = Σ_C s_ABC·G_C
+//
+// and the weight of all hypotheses of k faults is Σ_A (G·c0 + D·c1 + E·c2) / k. No hypothesis is visited
+// one by one.
+import type { DiagnosisModel } from "../model/diagnosis-model.ts";
 import type { Evidence } from "./evidence.ts";
+import { sumOverSubsets } from "./lattice.ts";
 
 export interface Rings {
   /** By set: weight of all hypotheses whose union lies inside it, without that set's likelihood. */
@@ -15,19 +24,17 @@ export interface Rings {
   readonly c2: Float64Array;
   /** Upper bound on the weight left out. */
   readonly leftOut: number;
-  /** Hypotheses summed. */
-  readonly visited: number;
 }
 
-/** Faults summed by kind. */
+/** Faults that can have company, summed by kind. */
 export interface KindSums {
   readonly size: number;
   /** [kind·size + T]. */
   readonly g: Float64Array;
   readonly d: Float64Array;
   readonly e: Float64Array;
-  /** Faults of each kind that can have company. */
-  readonly count: Uint32Array;
+  /** By kind: the sets its faults reach, each with odds times chance; random left out. */
+  readonly reached: readonly (readonly (readonly [set: number, weight: number])[])[];
 }
 
 export interface RingOptions {
@@ -39,213 +46,216 @@ export interface RingOptions {
   readonly bestSet: number;
 }
 
+/** V_AB, by set; remembered by pair of kinds. */
+export type ThirdSums = (a: number, b: number) => Float64Array;
+
 export function kindSums(
-  evidence: Evidence,
+  model: DiagnosisModel,
+  { kinds, kindOf }: Evidence,
   inside: Float64Array,
   size: number,
-  canJoin: (fault: number) => boolean,
 ): KindSums {
-  const { kinds, kindOf } = evidence;
   const g = new Float64Array(kinds * size);
   const d = new Float64Array(kinds * size);
   const e = new Float64Array(kinds * size);
-  const count = new Uint32Array(kinds);
-  kindOf.forEach((kind, fault) => {
-    if (!canJoin(fault)) return;
-    count[kind] = (count[kind] as number) + 1;
+  const reached = Array.from({ length: kinds }, () => new Map<number, number>());
+  for (let f = 0; f < model.faults; f++) {
+    if (model.alone[f]) continue;
+    const kind = kindOf[f] as number;
     for (let t = 0; t < size; t++) {
-      const a = inside[fault * size + t] as number;
+      const a = inside[f * size + t] as number;
       const at = kind * size + t;
       g[at] = (g[at] as number) + a;
       d[at] = (d[at] as number) + a * a;
       e[at] = (e[at] as number) + a * a * a;
     }
-  });
-  return { size, g, d, e, count };
+    addReached(model, f, size - 1, reached[kind] as Map<number, number>);
+  }
+  return { size, g, d, e, reached: reached.map((sets) => [...sets]) };
 }
 
-/**
- * By set: Σ over kinds c of what the observations say of a, b and c together, times the kind's sum.
- * Remembered by pair of kinds.
- */
-export function thirdSums(
-  { kinds, triple }: Evidence,
-  { size, g }: KindSums,
-): (a: number, b: number) => Float64Array {
+function addReached(
+  model: DiagnosisModel,
+  f: number,
+  random: number,
+  sets: Map<number, number>,
+): void {
+  for (let a = model.atomStart[f] as number; a < (model.atomStart[f + 1] as number); a++) {
+    const set = model.atomSet[a] as number;
+    if (set === random) continue;
+    const weight = (model.odds[f] as number) * (model.atomChance[a] as number);
+    sets.set(set, (sets.get(set) ?? 0) + weight);
+  }
+}
+
+/** Adds up over the sets that are reached, which are few, before it goes to all sets. */
+export function thirdSums({ kinds, triple }: Evidence, { size, g, reached }: KindSums): ThirdSums {
+  const any = size - 1;
   const known = new Map<number, Float64Array>();
   return (a, b) => {
     const key = Math.min(a, b) * kinds + Math.max(a, b);
-    const found = known.get(key) ?? new Float64Array(size);
-    if (known.has(key)) return found;
+    const before = known.get(key);
+    if (before) return before;
+    const sum = new Float64Array(size);
     for (let c = 0; c < kinds; c++) {
       const said = triple(a, b, c);
-      for (let t = 0; t < size; t++) {
-        found[t] = (found[t] as number) + said * (g[c * size + t] as number);
+      for (const [set, weight] of reached[c] ?? []) {
+        sum[set] = (sum[set] as number) + said * weight;
       }
+      sum[any] = (sum[any] as number) + said * (g[c * size + any] as number);
     }
-    known.set(key, found);
-    return found;
+    sumOverSubsets(sum);
+    known.set(key, sum);
+    return sum;
   };
 }
 
 /** Sums singles, pairs and triples of faults that can have company. */
-export function sumRings(evidence: Evidence, sums: KindSums, options: RingOptions): Rings {
-  const { kinds, solo } = evidence;
-  const { size, g, count } = sums;
+export function sumRings(
+  evidence: Evidence,
+  sums: KindSums,
+  thirds: ThirdSums,
+  options: RingOptions,
+): Rings {
+  const { kinds } = evidence;
+  const { size } = sums;
   const rings = {
     inside: new Float64Array(size),
     c0: new Float64Array(kinds * size),
     c1: new Float64Array(kinds * size),
     c2: new Float64Array(kinds * size),
     leftOut: 0,
-    visited: 0,
   };
-  for (let a = 0; a < kinds; a++) {
-    const s = solo[a] as number;
-    rings.visited += count[a] as number;
-    for (let t = 0; t < size; t++) {
-      rings.inside[t] = (rings.inside[t] as number) + s * (g[a * size + t] as number);
-      rings.c0[a * size + t] = s;
-    }
-  }
-  if (options.most >= 2) {
-    for (let a = 0; a < kinds; a++)
-      for (let b = a; b < kinds; b++) addPairs(evidence, sums, rings, a, b);
-  }
+  addRing(sums, rings, 1, (ring) => singles(evidence, sums, ring));
+  if (options.most >= 2) addRing(sums, rings, 2, (ring) => pairs(evidence, sums, ring));
   if (options.most >= 3) {
-    const groups = (kinds * (kinds + 1) * (kinds + 2)) / 6;
-    const least = options.allowed / groups / options.bestSet;
-    for (let a = 0; a < kinds; a++) {
-      for (let b = a; b < kinds; b++) addTriples(evidence, sums, rings, a, b, least);
-    }
-    rings.leftOut *= options.bestSet;
+    addRing(sums, rings, 3, (ring) => {
+      rings.leftOut = triples(evidence, sums, thirds, options, ring);
+    });
   }
   return rings;
 }
 
-type Open = { -readonly [K in keyof Rings]: Rings[K] };
+interface Polynomial {
+  readonly c0: Float64Array;
+  readonly c1: Float64Array;
+  readonly c2: Float64Array;
+}
 
-function addPairs(evidence: Evidence, sums: KindSums, rings: Open, a: number, b: number): void {
-  const { size, g, d, count } = sums;
-  const s = evidence.pair(a, b);
-  const na = count[a] as number;
-  rings.visited += a === b ? (na * (na - 1)) / 2 : na * (count[b] as number);
-  for (let t = 0; t < size; t++) {
-    const ia = a * size + t;
-    const ib = b * size + t;
-    const ga = g[ia] as number;
-    const gb = g[ib] as number;
-    if (a === b) {
-      rings.inside[t] = (rings.inside[t] as number) + (s * (ga * ga - (d[ia] as number))) / 2;
-      rings.c0[ia] = (rings.c0[ia] as number) + s * ga;
-      rings.c1[ia] = (rings.c1[ia] as number) - s;
-    } else {
-      rings.inside[t] = (rings.inside[t] as number) + s * ga * gb;
-      rings.c0[ia] = (rings.c0[ia] as number) + s * gb;
-      rings.c0[ib] = (rings.c0[ib] as number) + s * ga;
+/** Lets one ring fill its polynomials and adds it to the sum of all. */
+function addRing(
+  { size, g, d, e }: KindSums,
+  rings: Rings,
+  members: number,
+  fill: (ring: Polynomial) => void,
+): void {
+  const length = rings.c0.length;
+  const ring = {
+    c0: new Float64Array(length),
+    c1: new Float64Array(length),
+    c2: new Float64Array(length),
+  };
+  fill(ring);
+  for (let at = 0; at < length; at++) {
+    const [c0, c1, c2] = [ring.c0[at] as number, ring.c1[at] as number, ring.c2[at] as number];
+    const weight = (g[at] as number) * c0 + (d[at] as number) * c1 + (e[at] as number) * c2;
+    const t = at % size;
+    rings.inside[t] = (rings.inside[t] as number) + weight / members;
+    rings.c0[at] = (rings.c0[at] as number) + c0;
+    rings.c1[at] = (rings.c1[at] as number) + c1;
+    rings.c2[at] = (rings.c2[at] as number) + c2;
+  }
+}
+
+function singles({ kinds, solo }: Evidence, { size }: KindSums, { c0 }: Polynomial): void {
+  for (let a = 0; a < kinds; a++) c0.fill(solo[a] as number, a * size, (a + 1) * size);
+}
+
+function pairs({ kinds, pair }: Evidence, { size, g }: KindSums, { c0, c1 }: Polynomial): void {
+  for (let a = 0; a < kinds; a++) {
+    for (let b = a; b < kinds; b++) {
+      const said = pair(a, b);
+      if (a === b) c1.fill(-said, a * size, (a + 1) * size);
+      addTimes(c0, a, said, g, b, size);
+      if (a !== b) addTimes(c0, b, said, g, a, size);
     }
   }
 }
 
-/** All triples of the kinds a ≤ b ≤ c for one a and b, but for groups that weigh less than `least`. */
-function addTriples(
+/** to[a] += factor·from[b], kind by kind. */
+function addTimes(
+  to: Float64Array,
+  a: number,
+  factor: number,
+  from: Float64Array,
+  b: number,
+  size: number,
+): void {
+  const [ia, ib] = [a * size, b * size];
+  for (let t = 0; t < size; t++) {
+    to[ia + t] = (to[ia + t] as number) + factor * (from[ib + t] as number);
+  }
+}
+
+/** Returns a bound on the weight of the pairs of kinds that were left out as too light. */
+function triples(
   evidence: Evidence,
-  sums: KindSums,
-  rings: Open,
+  { size, g, d }: KindSums,
+  thirds: ThirdSums,
+  { allowed, bestSet }: RingOptions,
+  { c0, c1, c2 }: Polynomial,
+): number {
+  const { kinds, triple } = evidence;
+  const any = size - 1;
+  const least = allowed / ((kinds * (kinds + 1)) / 2);
+  let leftOut = 0;
+  for (let a = 0; a < kinds; a++) {
+    c2.fill(triple(a, a, a), a * size, (a + 1) * size);
+    for (let b = a; b < kinds; b++) {
+      const two = (g[a * size + any] as number) * (g[b * size + any] as number);
+      const bound = two * bestSet * heaviestThird(evidence, g, size, a, b);
+      if (a !== b && bound < least) {
+        leftOut += bound;
+        continue;
+      }
+      const v = thirds(a, b);
+      addHalf(c0, a, v, g, b, size);
+      addTimes(c0, a, -triple(a, b, b) / 2, d, b, size);
+      if (a !== b) {
+        addHalf(c0, b, v, g, a, size);
+        addTimes(c0, b, -triple(a, a, b) / 2, d, a, size);
+        continue;
+      }
+      for (let t = 0; t < size; t++) c1[a * size + t] = -(v[t] as number);
+    }
+  }
+  return leftOut;
+}
+
+/** V_AB with every third at its full odds. */
+function heaviestThird(
+  { kinds, triple }: Evidence,
+  g: Float64Array,
+  size: number,
   a: number,
   b: number,
-  least: number,
-): void {
-  const { size, g, count } = sums;
-  const { c0 } = rings;
-  if (a === b) addWithin(evidence, sums, rings, a);
-  else addOneAndTwo(evidence, sums, rings, a, b);
-  const two = new Float64Array(size);
-  for (let t = 0; t < size; t++) {
-    const ga = g[a * size + t] as number;
-    two[t] = a === b ? pairsWithin(sums, a, t) : ga * (g[b * size + t] as number);
-  }
-  const third = new Float64Array(size);
-  for (let c = b + 1; c < evidence.kinds; c++) {
-    const s = evidence.triple(a, b, c);
-    const start = c * size;
-    const bound = s * (two[size - 1] as number) * (g[start + size - 1] as number);
-    if (bound < least) {
-      rings.leftOut += bound;
-      continue;
-    }
-    rings.visited += triplesOf(count, a, b, c);
-    for (let t = 0; t < size; t++) {
-      third[t] = (third[t] as number) + s * (g[start + t] as number);
-      c0[start + t] = (c0[start + t] as number) + s * (two[t] as number);
-    }
-  }
-  addThird(sums, rings, a, b, two, third);
+): number {
+  let sum = 0;
+  for (let c = 0; c < kinds; c++) sum += triple(a, b, c) * (g[c * size + size - 1] as number);
+  return sum;
 }
 
-/** What the thirds make of the pairs of kinds a ≤ b. */
-function addThird(
-  { size, g }: KindSums,
-  rings: Open,
+/** to[a] += v·from[b] / 2, set by set. */
+function addHalf(
+  to: Float64Array,
   a: number,
+  v: Float64Array,
+  from: Float64Array,
   b: number,
-  two: Float64Array,
-  third: Float64Array,
+  size: number,
 ): void {
-  const { inside, c0, c1 } = rings;
+  const [ia, ib] = [a * size, b * size];
   for (let t = 0; t < size; t++) {
-    const v = third[t] as number;
-    const ia = a * size + t;
-    const ib = b * size + t;
-    inside[t] = (inside[t] as number) + v * (two[t] as number);
-    c0[ia] = (c0[ia] as number) + v * (g[ib] as number);
-    if (a === b) c1[ia] = (c1[ia] as number) - v;
-    else c0[ib] = (c0[ib] as number) + v * (g[ia] as number);
+    to[ia + t] = (to[ia + t] as number) + ((v[t] as number) * (from[ib + t] as number)) / 2;
   }
-}
-
-/** One of kind a with two of kind b. */
-function addOneAndTwo(evidence: Evidence, sums: KindSums, rings: Open, a: number, b: number): void {
-  const { size, g, count } = sums;
-  const s = evidence.triple(a, b, b);
-  rings.visited += triplesOf(count, b, b, a);
-  for (let t = 0; t < size; t++) {
-    const ia = a * size + t;
-    const ib = b * size + t;
-    const ga = g[ia] as number;
-    const within = pairsWithin(sums, b, t);
-    rings.inside[t] = (rings.inside[t] as number) + s * ga * within;
-    rings.c0[ia] = (rings.c0[ia] as number) + s * within;
-    rings.c0[ib] = (rings.c0[ib] as number) + s * ga * (g[ib] as number);
-    rings.c1[ib] = (rings.c1[ib] as number) - s * ga;
-  }
-}
-
-/** Three of one kind. */
-function addWithin(evidence: Evidence, sums: KindSums, rings: Open, a: number): void {
-  const { size, g, d, e, count } = sums;
-  const s = evidence.triple(a, a, a);
-  const n = count[a] as number;
-  rings.visited += (n * (n - 1) * (n - 2)) / 6;
-  for (let t = 0; t < size; t++) {
-    const at = a * size + t;
-    const ga = g[at] as number;
-    const triples = (ga ** 3 - 3 * ga * (d[at] as number) + 2 * (e[at] as number)) / 6;
-    rings.inside[t] = (rings.inside[t] as number) + s * triples;
-    rings.c0[at] = (rings.c0[at] as number) + s * pairsWithin(sums, a, t);
-    rings.c1[at] = (rings.c1[at] as number) - s * ga;
-    rings.c2[at] = (rings.c2[at] as number) + s;
-  }
-}
-
-/** Σ over pairs of one kind. */
-function pairsWithin({ size, g, d }: KindSums, kind: number, t: number): number {
-  const sum = g[kind * size + t] as number;
-  return (sum * sum - (d[kind * size + t] as number)) / 2;
-}
-
-function triplesOf(count: Uint32Array, a: number, b: number, c: number): number {
-  const na = count[a] as number;
-  const pairs = a === b ? (na * (na - 1)) / 2 : na * (count[b] as number);
-  return pairs * (count[c] as number);
 }
