@@ -39,6 +39,7 @@ const reachSchema = z
     consecutive: z.number().exactOptional(),
     two: z.number().exactOptional(),
     bank: z.number().exactOptional(),
+    all: z.number().exactOptional(),
     elsewhere: z.number().exactOptional(),
     random: z.number().exactOptional(),
     none: z.number().exactOptional(),

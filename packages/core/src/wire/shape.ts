@@ -77,17 +77,19 @@ function hintsOf(issue: RawIssue): string {
     case "invalid_value":
       return hintForWord(issue.input, issue.values);
     case "too_small":
-      return `Write at least ${issue.minimum}${unitOf(issue.origin)}.`;
+      return `Write at least ${sayCount(issue.minimum, issue.origin)}.`;
     case "too_big":
-      return `Write at most ${issue.maximum}${unitOf(issue.origin)}.`;
+      return `Write at most ${sayCount(issue.maximum, issue.origin)}.`;
     default:
       return hintForKind(schema);
   }
 }
 
-function unitOf(origin: string): string {
-  if (origin === "string") return " characters";
-  return origin === "array" ? " entries" : "";
+/** "16", "1 character", "64 entries": a limit in what it counts. */
+function sayCount(limit: number | bigint, origin: string): string {
+  const isOne = Number(limit) === 1;
+  if (origin === "string") return `${limit} ${isOne ? "character" : "characters"}`;
+  return origin === "array" ? `${limit} ${isOne ? "entry" : "entries"}` : `${limit}`;
 }
 
 function hintForField(key: string, fields: readonly string[]): string {

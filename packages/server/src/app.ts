@@ -1,0 +1,106 @@
+// The HTTP server without the process: every route and plugin, registered by hand.
+import { existsSync } from "node:fs";
+import { join, sep } from "node:path";
+import compress from "@fastify/compress";
+import helmet from "@fastify/helmet";
+import fastifyStatic from "@fastify/static";
+import swagger from "@fastify/swagger";
+import { InputError } from "@half-order/core";
+import { readShape } from "@half-order/core/wire";
+import fastify, { type FastifyInstance, type FastifyServerOptions } from "fastify";
+import {
+  jsonSchemaTransform,
+  jsonSchemaTransformObject,
+  serializerCompiler,
+} from "fastify-type-provider-zod";
+import type { z } from "zod";
+import { type Config, version } from "./config.ts";
+import { handleErrors } from "./error.ts";
+import { parseJson } from "./json.ts";
+import { catalogueRoutes } from "./route/catalogue.ts";
+import { healthRoute } from "./route/health.ts";
+import { rankRoutes } from "./route/rank.ts";
+
+const BODY_LIMIT = 1024 * 1024;
+
+/** The page runs from its own files alone: no script, style or request from anywhere else. */
+const PAGE_POLICY = {
+  "default-src": ["'none'"],
+  "script-src": ["'self'"],
+  "style-src": ["'self'"],
+  "img-src": ["'self'", "data:"],
+  "connect-src": ["'self'"],
+  "manifest-src": ["'self'"],
+  "worker-src": ["'self'"],
+  "font-src": ["'self'"],
+  "base-uri": ["'none'"],
+  "form-action": ["'self'"],
+  "frame-ancestors": ["'none'"],
+};
+
+/** The server, to listen with or to be asked directly. */
+export async function buildApp(
+  { page }: Pick<Config, "page">,
+  logger: FastifyServerOptions["logger"] = false,
+): Promise<FastifyInstance> {
+  const app = fastify({ logger, bodyLimit: BODY_LIMIT });
+  const hasPage = existsSync(join(page, "index.html"));
+  handleErrors(app, hasPage);
+  speakJson(app);
+  await app.register(helmet, {
+    contentSecurityPolicy: { useDefaults: false, directives: PAGE_POLICY },
+    // Whether a name is to be reached by https only is for whoever puts a proxy in front.
+    strictTransportSecurity: false,
+    xFrameOptions: { action: "deny" },
+  });
+  await app.register(compress);
+  await app.register(swagger, {
+    openapi: {
+      openapi: "3.1.0",
+      info: {
+        title: "Half-Order",
+        version,
+        description: "Ranks the likely faults behind an engine misfire. The weights are estimates.",
+      },
+    },
+    transform: jsonSchemaTransform,
+    transformObject: jsonSchemaTransformObject,
+  });
+  await app.register(healthRoute);
+  await app.register(rankRoutes);
+  await app.register(catalogueRoutes);
+  app.get("/api/v1/openapi.json", { schema: { hide: true } }, () => app.swagger());
+  if (hasPage) await servePage(app, page);
+  return app;
+}
+
+/** Reads and writes bodies by the schemas of the wire, and says what is wrong in our own words. */
+function speakJson(app: FastifyInstance): void {
+  app.removeContentTypeParser(["application/json", "text/plain"]);
+  app.addContentTypeParser("application/json", { parseAs: "string" }, (_, body, done) => {
+    try {
+      done(null, parseJson(body.toString()));
+    } catch (error) {
+      done(error as Error);
+    }
+  });
+  app.setValidatorCompiler<z.ZodType>(({ schema }) => (input) => {
+    // Where no body was sent, the framework hands on null.
+    const reading = readShape(schema, input ?? undefined);
+    return "problems" in reading ? { error: new InputError(reading.problems) } : reading;
+  });
+  app.setSerializerCompiler(serializerCompiler);
+}
+
+async function servePage(app: FastifyInstance, page: string): Promise<void> {
+  const assets = join(page, "assets") + sep;
+  await app.register(fastifyStatic, {
+    root: page,
+    cacheControl: false,
+    setHeaders: (reply, path) => {
+      // The names of assets carry a hash of what is in them; all else keeps its name when it changes.
+      const isHashed = path.startsWith(assets);
+      reply.header("cache-control", isHashed ? "public, max-age=31536000, immutable" : "no-cache");
+    },
+  });
+}

@@ -1,0 +1,92 @@
+// Which subcommand is meant, and what becomes of its errors.
+import { InputError } from "@half-order/core";
+import { version } from "../config.ts";
+import { catalogueCommand } from "./catalogue.ts";
+import { engineCommand, enginesCommand } from "./engine.ts";
+import { type Input, UsageError } from "./input.ts";
+import { rankCommand } from "./rank.ts";
+
+/** The streams of a process, as far as the command uses them. */
+export interface Streams {
+  readonly stdin: Input;
+  readonly stdout: { write(text: string): unknown };
+  readonly stderr: { write(text: string): unknown };
+}
+
+/** Yields what goes to standard output. */
+type Subcommand = (args: readonly string[], stdin: Input) => Promise<string>;
+
+const SUBCOMMANDS: ReadonlyMap<string, Subcommand> = new Map([
+  ["rank", rankCommand],
+  ["engine", engineCommand],
+  ["engines", enginesCommand],
+  ["faults", catalogueCommand("faults")],
+  ["findings", catalogueCommand("findings")],
+  ["checks", catalogueCommand("checks")],
+]);
+
+const HELP = `half-order: ranks the likely faults behind an engine misfire
+
+  half-order rank [CASE.json] [--top N] [--why N] [--json]
+      Ranks the faults of a case: a file, or standard input when none (or -) is given.
+      --top N   how many faults to list (8 unless given)
+      --why N   what each finding did to the odds of fault N of the list
+  half-order engine PROFILE.json|ID [--json]
+      Works out the firing angles, companions, coils and connectors of an engine.
+  half-order engines [--json]
+      Lists the engines that come with the program.
+  half-order faults|findings|checks [--json]
+      Lists what the program knows. "findings" shows how to write each answer.
+  half-order --help | --version
+
+A case is written like this:
+  {
+    "engine": "generic.i4.1342.rail",
+    "findings": [
+      { "finding": "lamp", "answer": "blinking" },
+      { "finding": "codes", "answer": ["P0302"] },
+      { "finding": "plug.look", "cylinder": 2, "answer": "wet-petrol" }
+    ]
+  }
+
+Exit code: 0 done, 2 the input or the words of the command cannot be used, 1 anything else.
+`;
+
+/** Runs one command line (without the program's name) and yields the exit code. */
+export async function runCommand(args: readonly string[], streams: Streams): Promise<number> {
+  try {
+    streams.stdout.write(await output(args, streams.stdin));
+    return 0;
+  } catch (error) {
+    streams.stderr.write(`${say(error)}\n`);
+    return isFromUser(error) ? 2 : 1;
+  }
+}
+
+async function output(args: readonly string[], stdin: Input): Promise<string> {
+  const [name, ...rest] = args;
+  if (name === "--version" || name === "-v") return `${version}\n`;
+  if (name === undefined) throw new UsageError("A subcommand is missing.");
+  if (args.some((word) => word === "--help" || word === "-h") || name === "help") return HELP;
+  const run = SUBCOMMANDS.get(name);
+  if (!run) throw new UsageError(`There is no subcommand ${JSON.stringify(name)}.`);
+  return await run(rest, stdin);
+}
+
+function isFromUser(error: unknown): boolean {
+  return error instanceof InputError || error instanceof UsageError || isParseArgsError(error);
+}
+
+/** What node:util's parseArgs throws about an option that it does not know. */
+function isParseArgsError(error: unknown): error is Error {
+  return (
+    error instanceof Error && "code" in error && String(error.code).startsWith("ERR_PARSE_ARGS")
+  );
+}
+
+function say(error: unknown): string {
+  if (error instanceof InputError) return error.message;
+  if (error instanceof UsageError) return `${error.message} See half-order --help.`;
+  if (isParseArgsError(error)) return `${error.message.split(". ")[0]}. See half-order --help.`;
+  return `half-order broke: ${error instanceof Error ? (error.stack ?? error.message) : error}`;
+}

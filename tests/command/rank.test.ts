@@ -1,0 +1,166 @@
+// Does `half-order rank` say to people and to programs what the library found?
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { profileById, rank, why } from "@half-order/core";
+import { afterAll, describe, expect, it } from "vitest";
+import { commandLine } from "../helper/command-line.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "half-order-command-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function file(text: string): string {
+  const path = join(folder, "case.json");
+  writeFileSync(path, text);
+  return path;
+}
+
+const findings = [
+  { finding: "codes", answer: ["P0302", "P0305"] },
+  { finding: "lamp", answer: "blinking" },
+];
+const document = { engine: "demo.tern", title: "Café run", findings };
+const text = JSON.stringify(document);
+const profile = profileById("demo.tern");
+if (!profile) throw new Error("demo.tern is gone");
+const ranking = rank(profile, findings);
+const [first, second] = ranking.ranking;
+if (!first || !second) throw new Error("the ranking is too short");
+
+describe("half-order rank --json", () => {
+  it("prints the ranking with the engine beside it", async () => {
+    const { code, out, err } = await commandLine(["rank", file(text), "--json"]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(JSON.parse(out)).toEqual(
+      JSON.parse(JSON.stringify({ engine: { id: "demo.tern", name: profile.name }, ...ranking })),
+    );
+  });
+
+  it("adds the ledger that was asked for", async () => {
+    const { out } = await commandLine(["rank", file(text), "--json", "--why", "2"]);
+    expect(JSON.parse(out).why).toEqual(JSON.parse(JSON.stringify(why(profile, findings, second))));
+  });
+
+  it.each([
+    ["-", ["rank", "-", "--json"]],
+    ["nothing", ["rank", "--json"]],
+  ])("reads standard input when the file is %s", async (_, words) => {
+    const { code, out } = await commandLine(words, text);
+    expect(code).toBe(0);
+    expect(JSON.parse(out).ranking[0]).toEqual(JSON.parse(JSON.stringify(first)));
+  });
+});
+
+describe("half-order rank for people", () => {
+  it("lists faults in order, each with figures, cylinders and first check", async () => {
+    const { code, out } = await commandLine(["rank"], text);
+    expect(code).toBe(0);
+    expect(out).toContain("Café run: Tern 3.0");
+    const places = ranking.ranking.slice(0, 8).map(({ name }) => out.indexOf(`  ${name}\n`));
+    expect(places.every((place) => place > 0)).toBe(true);
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    expect(out).toMatch(/^ 1\. +about \d+ in \d+ +[\d.]+ % {2}\S/m);
+    expect(out).toMatch(/Cylinders 2, 5\. First: /);
+    expect(out).toMatch(/\(\d+ min, /);
+  });
+
+  it("says what misses, what it leaves open, what is dangerous, and what the figures are", async () => {
+    const { out } = await commandLine(["rank"], text);
+    expect(out).toMatch(/^ {2}cylinder [25] +[\d.>]+ %/m);
+    expect(out).toMatch(/^something else, not in the catalogue +[<\d.]+ %/m);
+    expect(out).toMatch(/^combinations not searched, at most +[<\d.]+ %/m);
+    expect(out).toContain("Ignition voltage can kill.");
+    expect(out).toContain("estimates");
+    expect(out).toContain("service manual comes first.");
+  });
+
+  it.each([1, 3])("--top %i lists so many", async (top) => {
+    const { out } = await commandLine(["rank", "--top", String(top)], text);
+    expect(out.match(/^ *\d+\. .* % {2}/gm)).toHaveLength(top);
+  });
+
+  it("--why adds a column of dB that adds up", async () => {
+    const { out } = await commandLine(["rank", "--why", "1"], text);
+    const column = out.slice(out.indexOf(`Why ${first.name}`));
+    expect(column).toContain(`(${first.fault} at ${first.place})`);
+    const figures = [...column.matchAll(/ ([+-]\d+\.\d) dB/g)].map(([, db]) => Number(db));
+    expect(figures).toHaveLength(findings.length + 2);
+    const sum = figures.slice(0, -1).reduce((total, db) => total + db, 0);
+    // Each of four figures is rounded to 0.1 dB, so their sum is off by 0.2 at most.
+    expect(Math.abs(sum - (figures.at(-1) ?? 0))).toBeLessThan(0.2 + 1e-9);
+    expect(column).not.toContain("-0.0 dB");
+  });
+
+  it("warns first of all when the findings disagree, and says which to look at again", async () => {
+    const counts = { finding: "counts", answer: { "1": 500, "2": 0, "5": 0 } };
+    const odd = { ...document, findings: [...findings, counts] };
+    const conflict = rank(profile, odd.findings).fit;
+    expect(conflict.conflictDb).toBeGreaterThan(1);
+    const { out } = await commandLine(["rank"], JSON.stringify(odd));
+    const [firstLine] = out.split("\n");
+    expect(firstLine).toMatch(/^THE FINDINGS DISAGREE by \d+\.\d dB\. Look again at /);
+    expect(out).toContain(`Look again at ${conflict.suspect?.finding}`);
+  });
+
+  it("does not warn when they agree", async () => {
+    expect(ranking.fit.conflictDb).toBeLessThanOrEqual(0);
+    const { out } = await commandLine(["rank"], text);
+    expect(out).not.toContain("DISAGREE");
+  });
+
+  it("says what else to put right", async () => {
+    const worn = { finding: "plug.gap", cylinder: 2, answer: 1.8 };
+    const more = [...findings, { finding: "spark", cylinder: 2, answer: "none" }, worn];
+    const expected = rank(profile, more).alsoPutRight;
+    expect(expected.length).toBeGreaterThan(0);
+    const { out } = await commandLine(["rank"], JSON.stringify({ ...document, findings: more }));
+    expect(out).toContain("Also put right");
+    expect(out).toContain("(cylinder 2)");
+  });
+
+  it("names the firing orders that an engine may have", async () => {
+    const engine = { cylinders: 4, ignition: "pack" };
+    const { out } = await commandLine(["rank"], JSON.stringify({ engine, findings: [] }));
+    expect(out).toContain("The firing order is not known; it may be");
+    expect(out).toMatch(/^ {2}1-3-4-2 +\d+ %/m);
+    expect(out).toContain("All cylinders. First: ");
+  });
+});
+
+describe("half-order rank refuses", () => {
+  const cases: readonly (readonly [string, readonly string[], string | undefined, string])[] = [
+    ["broken JSON", ["rank"], '{"engine":\n}', "line 2, column 1"],
+    ["an empty file", ["rank"], "", "The input is empty."],
+    ["no file and no pipe", ["rank"], undefined, "Name a file, or pipe one in."],
+    ["a missing file", ["rank", "/no/such.json"], undefined, "there is none of that name"],
+    ["a folder", ["rank", folder], undefined, "it is a folder"],
+    ["two files", ["rank", "a.json", "b.json"], undefined, '"b.json" is one name too many.'],
+    ["--top 0", ["rank", "--top", "0"], text, "--top needs a whole number from 1 up"],
+    ["--why beyond the list", ["rank", "--why", "9999"], text, "--why 9999: the list has"],
+    ["an unknown option", ["rank", "--loud"], text, "Unknown option '--loud'. See"],
+    ["--top without a number", ["rank", "--top"], text, "--top"],
+  ];
+  it.each(cases)("%s", async (_, words, piped, message) => {
+    const { code, out, err } = await commandLine(words, piped);
+    expect(code).toBe(2);
+    expect(out).toBe("");
+    expect(err).toContain(message);
+    expect(err).not.toMatch(/\bat .*\.ts:\d+/);
+  });
+
+  it("an unsound case, a line for each problem", async () => {
+    const bad = {
+      engine: "demo.tern",
+      findings: [
+        { finding: "lmap", answer: "on" },
+        { finding: "plug.look", answer: "tan" },
+      ],
+    };
+    const { code, err } = await commandLine(["rank"], JSON.stringify(bad));
+    expect(code).toBe(2);
+    expect(err.trimEnd().split("\n")).toEqual([
+      expect.stringMatching(/^\/findings\/0\/finding: There is no finding "lmap"\. .*"lamp"/),
+      expect.stringMatching(/^\/findings\/1\/cylinder: "plug\.look" needs the cylinder\. Write /),
+    ]);
+  });
+});

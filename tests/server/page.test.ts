@@ -1,0 +1,95 @@
+// Does the page come with the right headers, and only where a page is asked for?
+import { rmSync } from "node:fs";
+import { gunzipSync } from "node:zlib";
+import { afterAll, describe, expect, it } from "vitest";
+import { buildApp } from "../../packages/server/src/app.ts";
+import { buildBareApp, PAGE_TEXT, pageFolder } from "../helper/build-app.ts";
+
+const folder = pageFolder();
+const app = await buildApp({ page: folder });
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const browse = (url: string, accept = "text/html,*/*;q=0.8") =>
+  app.inject({ url, headers: { accept } });
+
+describe("the page", () => {
+  it.each(["/", "/index.html", "/narrow/plugs", "/case?id=1"])("is at %s, fresh", async (url) => {
+    const response = await browse(url);
+    expect(response.statusCode).toBe(200);
+    expect(response.body).toBe(PAGE_TEXT);
+    expect(response.headers["cache-control"]).toBe("no-cache");
+    expect(response.headers["content-type"]).toMatch(/^text\/html/);
+  });
+
+  it("answers HEAD", async () => {
+    const response = await app.inject({ method: "HEAD", url: "/" });
+    expect(response.statusCode).toBe(200);
+    expect(response.body).toBe("");
+  });
+
+  it("may run nothing but its own files", async () => {
+    const { headers } = await browse("/");
+    expect(headers["content-security-policy"]?.toString().split(";").sort()).toEqual([
+      "base-uri 'none'",
+      "connect-src 'self'",
+      "default-src 'none'",
+      "font-src 'self'",
+      "form-action 'self'",
+      "frame-ancestors 'none'",
+      "img-src 'self' data:",
+      "manifest-src 'self'",
+      "script-src 'self'",
+      "style-src 'self'",
+      "worker-src 'self'",
+    ]);
+    expect(headers["x-content-type-options"]).toBe("nosniff");
+    expect(headers["x-frame-options"]).toBe("DENY");
+  });
+
+  it("is not sent to programs, for missing files, or under /api", async () => {
+    expect((await browse("/narrow/plugs", "application/json")).statusCode).toBe(404);
+    expect((await browse("/assets/gone.js", "*/*")).statusCode).toBe(404);
+    expect((await browse("/api/v1/nothing")).statusCode).toBe(404);
+    expect((await browse("/api")).statusCode).toBe(404);
+    expect((await app.inject({ method: "POST", url: "/narrow" })).statusCode).toBe(404);
+  });
+
+  it("does not let anyone out of its folder", async () => {
+    for (const url of ["/../package.json", "/%2e%2e/package.json", "/assets/..%2f..%2fx"]) {
+      const response = await browse(url, "*/*");
+      expect(response.statusCode).toBeGreaterThanOrEqual(400);
+      expect(response.headers["content-type"]).toMatch(/^application\/problem\+json/);
+    }
+  });
+});
+
+describe("its files", () => {
+  it("with a hash in the name may be kept for ever", async () => {
+    const response = await browse("/assets/index-abc123.js", "*/*");
+    expect(response.statusCode).toBe(200);
+    expect(response.headers["cache-control"]).toBe("public, max-age=31536000, immutable");
+  });
+
+  it("without one are asked for again", async () => {
+    const response = await browse("/sw.js", "*/*");
+    expect(response.statusCode).toBe(200);
+    expect(response.headers["cache-control"]).toBe("no-cache");
+  });
+
+  it("are sent packed to those who can unpack", async () => {
+    const response = await app.inject({
+      url: "/assets/index-abc123.js",
+      headers: { "accept-encoding": "gzip" },
+    });
+    expect(response.headers["content-encoding"]).toBe("gzip");
+    expect(gunzipSync(response.rawPayload).toString()).toMatch(/^export const x = 1;/);
+  });
+});
+
+it("a server whose page is not built answers everything else", async () => {
+  const bare = await buildBareApp();
+  const response = await bare.inject({ url: "/", headers: { accept: "text/html" } });
+  expect(response.statusCode).toBe(404);
+  expect(response.json().title).toBe("Not Found");
+  expect((await bare.inject({ url: "/healthz" })).statusCode).toBe(200);
+});
