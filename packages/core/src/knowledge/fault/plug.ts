@@ -164,9 +164,9 @@ export const PLUG: readonly Fault[] = [
     id: "plug.wrong-type",
     name: "Plugs of the wrong type",
     about:
-      "What the manual lists is what to fit. Known ways to do harm are a wrong gap, heat range " +
-      "or resistance, a terminal that does not grip, and plugs with hard metal on one side only " +
-      "where a double coil wears one side by polarity. That another electrode metal by itself " +
+      "What the manual lists is what to fit. A wrong gap, heat range or resistance does harm, and " +
+      "so does a terminal that does not grip. Plugs with hard metal on one side only wear fast " +
+      "where a double coil fires one side backwards. That another electrode metal by itself " +
       "ruins coils is workshop habit on some old double-coil rails, not measured: a thinner " +
       "wire needs less voltage.",
     at: "set",

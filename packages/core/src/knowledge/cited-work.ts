@@ -1,0 +1,45 @@
+// The works that numbers and methods rest on. Rows cite them by id in their grounds; the rest of the
+// code, and docs/how-it-reasons.md, write them as `cite` does.
+
+export interface CitedWork {
+  readonly id: string;
+  /** How a text names it. */
+  readonly cite: string;
+  /** Author and title. */
+  readonly what: string;
+  /** Where it can be looked up. */
+  readonly where: string;
+  /** What it is used for here. */
+  readonly use: string;
+}
+
+export const CITED_WORKS: readonly CitedWork[] = [
+  {
+    id: "good-1985",
+    cite: "I. J. Good",
+    what: "I. J. Good, Weight of evidence: a brief survey",
+    where: "Bayesian Statistics 2, eds. J. M. Bernardo et al., North-Holland 1985, pp. 249–270",
+    use: "Decibans: what a finding adds to the odds of a fault.",
+  },
+  {
+    id: "pearl-1988",
+    cite: "Pearl",
+    what: "J. Pearl, Probabilistic Reasoning in Intelligent Systems",
+    where: "Morgan Kaufmann 1988, section 4.3.2",
+    use: "Noisy-OR: several causes of one sign, each on its own.",
+  },
+  {
+    id: "jensen-1991",
+    cite: "Jensen",
+    what: "F. V. Jensen, B. Chamberlain, T. Nordahl, F. Jensen, Analysis in HUGIN of data conflict",
+    where: "Uncertainty in Artificial Intelligence 6, Elsevier 1991, pp. 519–528",
+    use: "The conflict measure behind `fit`.",
+  },
+  {
+    id: "damerau-1964",
+    cite: "Damerau",
+    what: "F. J. Damerau, A technique for computer detection and correction of spelling errors",
+    where: "Communications of the ACM 7 (1964), pp. 171–176",
+    use: "Which id did somebody mean who wrote an unknown one?",
+  },
+];

@@ -1,0 +1,124 @@
+// The doors of core, name by name: a name comes or goes only on purpose.
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import * as door from "../packages/core/src/index.ts";
+import * as wire from "../packages/core/src/wire/index.ts";
+import { withoutComments } from "./helper/import.ts";
+
+const DOOR = {
+  values: [
+    "CAUTIONS",
+    "CHECKS",
+    "FAULTS",
+    "FINDINGS",
+    "IGNITION_KINDS",
+    "InputError",
+    "KNOWLEDGE",
+    "MISFIRE_CODES",
+    "allProfiles",
+    "candidateEngines",
+    "checkFindings",
+    "checkProfile",
+    "describeEngine",
+    "pointer",
+    "profileById",
+    "rank",
+    "resolveEngine",
+    "sayProbability",
+    "why",
+  ],
+  types: [
+    "Answer",
+    "Basis",
+    "CandidateEngine",
+    "CautionRow",
+    "CheckRow",
+    "Confidence",
+    "Connector",
+    "ConnectorProfile",
+    "CylinderName",
+    "Engine",
+    "EngineDescription",
+    "EngineProfile",
+    "FaultAt",
+    "FaultRow",
+    "Figures",
+    "Finding",
+    "FindingKind",
+    "FindingRow",
+    "Fit",
+    "Grounds",
+    "IgnitionKind",
+    "Knowledge",
+    "Layout",
+    "Ledger",
+    "LedgerLine",
+    "OptionRow",
+    "OrderCandidate",
+    "Problem",
+    "PutRight",
+    "Range",
+    "RankOptions",
+    "RankedComponent",
+    "RankedCylinder",
+    "RankedFault",
+    "RankedHypothesis",
+    "Ranking",
+    "Topic",
+  ],
+};
+
+const WIRE = {
+  values: [
+    "CASE_VERSION",
+    "caseSchema",
+    "cautionSchema",
+    "checkSchema",
+    "engineDescriptionSchema",
+    "faultSchema",
+    "findingRowSchema",
+    "findingSchema",
+    "ledgerSchema",
+    "nearest",
+    "parseCase",
+    "profileSchema",
+    "rankingSchema",
+    "readShape",
+    "resolveCase",
+    "whySchema",
+  ],
+  types: ["Case", "CaseDocument", "CaseReading", "Reading", "WhyDocument"],
+};
+
+describe.each([
+  { name: "@half-order/core", file: "index.ts", module: door, expected: DOOR },
+  { name: "@half-order/core/wire", file: "wire/index.ts", module: wire, expected: WIRE },
+])("$name", ({ file, module, expected }) => {
+  it("exports these values and no others", () => {
+    expect(Object.keys(module).sort()).toEqual([...expected.values].sort());
+  });
+
+  it("exports these types and no others", () => {
+    expect([...typesOf(file)].sort()).toEqual([...expected.types].sort());
+  });
+});
+
+/** Names that a door exports as types; they leave no trace when it runs. */
+function typesOf(file: string): readonly string[] {
+  const path = join(import.meta.dirname, "../packages/core/src", file);
+  const text = withoutComments(readFileSync(path, "utf8"));
+  return [...text.matchAll(/^export\s+(type\s+)?\{([^}]*)\}/gm)].flatMap(([, isAll, list = ""]) =>
+    list
+      .split(",")
+      .map((entry) => entry.trim())
+      .filter((entry) => entry !== "" && (isAll !== undefined || entry.startsWith("type ")))
+      .map(
+        (entry) =>
+          entry
+            .replace(/^type\s+/, "")
+            .split(/\s+as\s+/)
+            .at(-1) ?? entry,
+      ),
+  );
+}
