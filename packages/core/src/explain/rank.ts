@@ -167,10 +167,9 @@ export function instanceKey({ fault, place }: Instance): string {
 function ordersOf(parts: readonly Part[]): readonly OrderCandidate[] | undefined {
   if (parts.length < 2) return undefined;
   return parts.map(({ engine, weight, compiled, posterior: p }) => {
-    let best = 0;
-    p.fault.forEach((probability, f) => {
-      if (probability > (p.fault[best] ?? 0)) best = f;
-    });
+    // the last is "something else", which no ranking lists
+    const named = p.fault.slice(0, -1);
+    const best = named.indexOf(Math.max(...named));
     return {
       firingOrder: engine.order.map((c) => engine.names[c] as CylinderName),
       probability: weight,

@@ -46,6 +46,6 @@ export const CAUTIONS = [
   },
   {
     id: "no-cranking",
-    say: "Do not crank the engine: fuel or coolant in a cylinder can break it.",
+    say: "Do not crank while fuel or coolant may stand in a cylinder: it can break the engine.",
   },
 ] as const satisfies readonly CautionRow[];

@@ -1,0 +1,39 @@
+// Every finding by topic, to add or change at any time.
+import { FINDINGS } from "@half-order/core";
+import type { VNode } from "preact";
+import { answersOf, profile } from "../state/case.ts";
+import { suits } from "../state/catalogue.ts";
+import { at } from "../state/route.ts";
+import { isDesk } from "../state/view.ts";
+import { ADD } from "../text/en.ts";
+import { Heading } from "../ui/heading.tsx";
+
+export function Add(): VNode {
+  const asked = FINDINGS.filter((row) => suits(row, profile.value?.ignition));
+  const topics = [...new Set(asked.map(({ topic }) => topic))];
+  return (
+    <section class="column">
+      <Heading of="add" level={isDesk.value ? 2 : 1}>
+        {ADD.title}
+      </Heading>
+      <p class="help">{ADD.help}</p>
+      {topics.map((topic) => (
+        <details key={topic} class="topic">
+          <summary>{ADD.topics[topic] ?? topic}</summary>
+          <ul class="links">
+            {asked
+              .filter((row) => row.topic === topic)
+              .map(({ id, ask }) => (
+                <li key={id}>
+                  <a href={at("question", id)}>
+                    {ask}
+                    {answersOf(id).length > 0 && <small>✓ {ADD.given}</small>}
+                  </a>
+                </li>
+              ))}
+          </ul>
+        </details>
+      ))}
+    </section>
+  );
+}

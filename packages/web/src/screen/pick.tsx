@@ -1,0 +1,188 @@
+// Which engine: layout, ignition, firing order, one question at a time. What is known so far stands in
+// the address (#/pick/6/v/rail), so a reload loses nothing.
+import {
+  allProfiles,
+  candidateEngines,
+  describeEngine,
+  type EngineProfile,
+  type IgnitionKind,
+  type Layout,
+  resolveEngine,
+} from "@half-order/core";
+import type { VNode } from "preact";
+import { Block } from "../diagram/block.tsx";
+import { Dial } from "../diagram/dial.tsx";
+import { beginCase } from "../state/case.ts";
+import { firstQuestions } from "../state/catalogue.ts";
+import { at, goTo, path } from "../state/route.ts";
+import type { CaseDoc } from "../state/store.ts";
+import { clearView } from "../state/view.ts";
+import { sayGroups, sayOrder } from "../text/answer.ts";
+import { PICK, QUESTION, RANKING } from "../text/en.ts";
+import { Heading } from "../ui/heading.tsx";
+import { Dashed } from "../ui/option.tsx";
+
+/** Stands in the address for a layout that is not known. */
+const ANY = "any";
+
+/** Opens a case on an engine and asks the first question. */
+export function beginOn(engine: CaseDoc["engine"], ignition: IgnitionKind): void {
+  clearView();
+  beginCase(engine);
+  const [first] = firstQuestions(ignition);
+  if (first) goTo("question", first.id);
+  else goTo("ranking");
+}
+
+export function Pick(): VNode {
+  const [, count = "", layout, ignition] = path.value;
+  const fitting = allProfiles().filter(
+    (profile) =>
+      !profile.invented &&
+      profile.cylinders === Number(count) &&
+      (layout === undefined || layout === ANY || profile.layout === layout) &&
+      (ignition === undefined || profile.ignition === ignition),
+  );
+  if (layout === undefined) return <LayoutQuestion count={count} fitting={fitting} />;
+  if (ignition === undefined) {
+    return <IgnitionQuestion count={count} layout={layout} fitting={fitting} />;
+  }
+  return <OrderQuestion count={count} layout={layout} fitting={fitting} />;
+}
+
+interface PickProps {
+  readonly count: string;
+  readonly fitting: readonly EngineProfile[];
+}
+
+interface LaidOut extends PickProps {
+  readonly layout: string;
+}
+
+/** The first profile of each kind, for its picture. */
+function firstOf<K>(
+  profiles: readonly EngineProfile[],
+  kind: (profile: EngineProfile) => K,
+): readonly (readonly [K, EngineProfile])[] {
+  const found = new Map<K, EngineProfile>();
+  for (const profile of profiles) if (!found.has(kind(profile))) found.set(kind(profile), profile);
+  return [...found.entries()];
+}
+
+function LayoutQuestion({ count, fitting }: PickProps): VNode {
+  const layouts = firstOf(fitting, ({ layout }) => layout as Layout);
+  return (
+    <section class="column">
+      <Heading of="layout">{PICK.layout}</Heading>
+      <div class="options">
+        {layouts.map(([layout, profile]) => (
+          <a key={layout} class="option has-picture" href={at("pick", count, layout)}>
+            <span class="thumb">
+              <Block engine={resolveEngine(profile)} />
+            </span>
+            <span class="words">{PICK.layouts[layout]}</span>
+          </a>
+        ))}
+        <Dashed onClick={() => goTo("pick", count, ANY)}>{PICK.unknownLayout}</Dashed>
+      </div>
+    </section>
+  );
+}
+
+function IgnitionQuestion({ count, layout, fitting }: LaidOut): VNode {
+  const kinds = firstOf(fitting, ({ ignition }) => ignition);
+  return (
+    <section class="column">
+      <Heading of="ignition">{PICK.ignition}</Heading>
+      <p class="help">{PICK.ignitionHelp}</p>
+      <div class="options">
+        {kinds.map(([kind, profile]) => (
+          <a key={kind} class="option has-picture" href={at("pick", count, layout, kind)}>
+            <span class="thumb">
+              <Dial engine={resolveEngine(profile)} />
+            </span>
+            <span class="words">
+              {PICK.kinds[kind][0]}
+              <small>{PICK.kinds[kind][1]}</small>
+            </span>
+          </a>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function OrderQuestion({ count, layout, fitting }: LaidOut): VNode {
+  const [first] = fitting;
+  if (!first) return <p>{RANKING.cannot}</p>;
+  const { ignition } = first;
+  const unknown: EngineProfile = {
+    cylinders: Number(count),
+    ignition,
+    ...(layout === ANY ? {} : { layout: layout as Layout }),
+  };
+  return (
+    <section class="column">
+      <Heading of="order">{PICK.order}</Heading>
+      <p class="help">{PICK.orderHelp}</p>
+      <div class="options">
+        {fitting.map((profile) => (
+          <OrderOption key={profile.id} profile={profile} />
+        ))}
+        {isKnown(unknown) && (
+          <Dashed onClick={() => beginOn(unknown, ignition)}>{PICK.unknownOrder}</Dashed>
+        )}
+        <a class="option is-dashed" href={at("sketch")}>
+          <span class="words">{PICK.otherOrder}</span>
+        </a>
+      </div>
+      <p>
+        <a class="act-link" href={at("pick", count, layout)}>
+          {QUESTION.back}
+        </a>
+      </p>
+    </section>
+  );
+}
+
+function OrderOption({ profile }: { profile: EngineProfile }): VNode {
+  const { firingOrder, firingIntervals, groups } = described(profile);
+  const pairs = profile.ignition === "distributor" ? "" : sayGroups(groups);
+  const notes = [
+    ...(firingIntervals ? [PICK.uneven(firingIntervals)] : []),
+    ...(pairs ? [PICK.pairs(pairs)] : []),
+  ];
+  return (
+    <button
+      type="button"
+      class="option has-picture"
+      onClick={() => beginOn(profile.id ?? profile, profile.ignition)}
+    >
+      <span class="thumb">
+        <Dial engine={resolveEngine(profile)} />
+      </span>
+      <span class="words">
+        {sayOrder(firingOrder)}
+        <small>{notes.join("; ")}</small>
+      </span>
+    </button>
+  );
+}
+
+function described(profile: EngineProfile): {
+  readonly firingOrder: readonly (string | number)[];
+  readonly firingIntervals: readonly number[] | undefined;
+  readonly groups: readonly (readonly (string | number)[])[];
+} {
+  const { firingOrder, groups } = describeEngine(resolveEngine(profile));
+  return { firingOrder, groups, firingIntervals: profile.firingIntervals };
+}
+
+/** True when engines of this kind can be weighed without the order. */
+function isKnown(profile: EngineProfile): boolean {
+  try {
+    return candidateEngines(profile).length > 0;
+  } catch {
+    return false;
+  }
+}

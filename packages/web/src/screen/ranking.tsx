@@ -1,0 +1,120 @@
+// The ranking: what is likely, why, what is wrong with the answers, what to put right as well.
+import type { RankedFault, Ranking } from "@half-order/core";
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { findings } from "../state/case.ts";
+import { findingRow } from "../state/catalogue.ts";
+import { breakdown, isWeighing, problems, ranking } from "../state/thinking.ts";
+import { drawn, isDesk, keyOf, picked } from "../state/view.ts";
+import { sayAnswer, sayAsked } from "../text/answer.ts";
+import { ANSWERS, RANKING } from "../text/en.ts";
+import { Bar, Chance, chanceText } from "../ui/chance.tsx";
+import { Apart, Conflict, Orders, PutRight } from "../ui/finding-of-ranking.tsx";
+import { Heading } from "../ui/heading.tsx";
+import { Problems } from "../ui/problems.tsx";
+import { FaultDetail, RankedRow } from "../ui/ranked-row.tsx";
+
+/** Rows shown at first. */
+const SHOWN = 6;
+
+export function RankingPanel(): VNode {
+  const now = ranking.value;
+  const isBegun = findings.value.length > 0;
+  const title = isBegun ? RANKING.title : RANKING.before;
+  const words = isBegun ? title : `${title}: ${RANKING.beforeMore}`;
+  return (
+    <section class={isWeighing.value ? "ranking is-weighing" : "ranking"} aria-label={title}>
+      <div class="ranking-head">
+        {isDesk.value ? (
+          <h1 class="minor">{words}</h1>
+        ) : (
+          <Heading of="ranking" class="minor">
+            {words}
+          </Heading>
+        )}
+        <p class="weighing" role="status">
+          {isWeighing.value ? RANKING.weighing : ""}
+        </p>
+      </div>
+      {breakdown.value && <p role="alert">{breakdown.value}</p>}
+      {problems.value.length > 0 && <Problems title={RANKING.cannot} of={problems.value} />}
+      {now && problems.value.length === 0 && <Ranked now={now} />}
+    </section>
+  );
+}
+
+function Ranked({ now }: { now: Ranking }): VNode {
+  const [isLong, setLong] = useState(false);
+  const engine = drawn.value;
+  const known = now.ranking;
+  const shown = isLong
+    ? known.filter(({ probability }) => probability > 0.002)
+    : known.slice(0, SHOWN);
+  const rest = known.filter(({ probability }) => probability > 0.002).length - SHOWN;
+  const place = shown.filter(({ probability }) => probability > now.somethingElse).length;
+  const current = picked.value;
+  return (
+    <>
+      <Conflict now={now} />
+      <ol class="ranked">
+        {engine && shown.slice(0, place).map((fault) => row(fault))}
+        <Else probability={now.somethingElse} />
+        {engine && shown.slice(place).map((fault) => row(fault))}
+      </ol>
+      {rest > 0 && (
+        <button type="button" class="quiet" onClick={() => setLong(!isLong)}>
+          {isLong ? RANKING.fewer : RANKING.more(rest)}
+        </button>
+      )}
+      {isDesk.value && current && <FaultDetail of={current} key={keyOf(current)} />}
+    </>
+  );
+
+  function row(fault: RankedFault): VNode {
+    return <RankedRow key={keyOf(fault)} of={fault} isLeader={fault === known[0]} />;
+  }
+}
+
+/** What goes with the ranking; on a phone it stands below the hand's next move. */
+export function RankingNotes(): VNode | null {
+  const now = ranking.value;
+  if (!now || problems.value.length > 0) return null;
+  return (
+    <div class="notes">
+      <PutRight now={now} />
+      <Apart now={now} />
+      <Orders now={now} />
+      <section class="print-only">
+        <h2 class="minor">{ANSWERS.title}</h2>
+        <ul class="group">
+          {findings.value.map((given) => {
+            const row = findingRow(given.finding);
+            const asked = sayAsked(row, given);
+            return (
+              <li key={asked}>
+                {asked} <b>{sayAnswer(row, given.answer)}</b>
+              </li>
+            );
+          })}
+        </ul>
+      </section>
+      <p class="fine">
+        {RANKING.searched(now.instances)}, {RANKING.unsearched(chanceText(now.unsearched))}.{" "}
+        {RANKING.estimates}
+      </p>
+    </div>
+  );
+}
+
+function Else({ probability }: { probability: number }): VNode {
+  return (
+    <li class="ranked-row is-else">
+      <span class="name-of">
+        {RANKING.somethingElse}
+        <small>{RANKING.somethingElseAbout}</small>
+      </span>
+      <Chance of={probability} />
+      <Bar of={probability} isLeader={false} />
+    </li>
+  );
+}

@@ -1,0 +1,162 @@
+// An engine of one's own: typed, checked while it is typed, and drawn as soon as it is sound.
+import {
+  checkProfile,
+  IGNITION_KINDS,
+  type IgnitionKind,
+  type Layout,
+  type Problem,
+  resolveEngine,
+} from "@half-order/core";
+import type { ComponentChildren, VNode } from "preact";
+import { useState } from "preact/hooks";
+import { Block } from "../diagram/block.tsx";
+import { Dial } from "../diagram/dial.tsx";
+import { emptySketch, profileOf, type Sketch } from "../state/sketch.ts";
+import { PICK, SKETCH } from "../text/en.ts";
+import { Heading } from "../ui/heading.tsx";
+import { beginOn } from "./pick.tsx";
+
+export function SketchScreen(): VNode {
+  const [sketch, setSketch] = useState<Sketch>(emptySketch);
+  const [isAsked, setAsked] = useState(false);
+  const profile = profileOf(sketch);
+  const problems = checkProfile(profile);
+  const isSound = problems.length === 0;
+  const set = (part: Partial<Sketch>): void => setSketch({ ...sketch, ...part });
+  const fields = { sketch, set, problems: isAsked ? problems : [] };
+  const engine = isSound && profile.firingOrder ? resolveEngine(profile) : undefined;
+  return (
+    <form
+      class="sketch"
+      noValidate
+      // A field is judged when it is left, not while it is typed.
+      onChange={() => setAsked(true)}
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (isSound) beginOn(profile, profile.ignition);
+        else setAsked(true);
+      }}
+    >
+      <div class="column">
+        <Heading of="sketch">{SKETCH.title}</Heading>
+        <Kind {...fields} />
+        <Text {...fields} name="order" path="/firingOrder" help={SKETCH.orderHelp} />
+        <Text {...fields} name="intervals" path="/firingIntervals" help={SKETCH.intervalsHelp} />
+        <Text {...fields} name="banks" path="/banks" help={SKETCH.banksHelp} />
+        <Text {...fields} name="name" path="/name" help="" />
+        <button type="submit" class="option is-finish">
+          {SKETCH.use}
+        </button>
+        {isAsked && !isSound && (
+          <p role="alert" class="wrong">
+            {SKETCH.wrong}.
+          </p>
+        )}
+      </div>
+      <div class="preview">
+        {engine && (
+          <>
+            <Dial engine={engine} />
+            <Block engine={engine} />
+          </>
+        )}
+      </div>
+    </form>
+  );
+}
+
+interface FieldsProps {
+  readonly sketch: Sketch;
+  readonly set: (part: Partial<Sketch>) => void;
+  readonly problems: readonly Problem[];
+}
+
+function Kind({ sketch, set, problems }: FieldsProps): VNode {
+  return (
+    <>
+      <Field label={SKETCH.cylinders} wrong={about(problems, "/cylinders")}>
+        <input
+          inputMode="numeric"
+          value={sketch.cylinders}
+          onInput={(event) => set({ cylinders: event.currentTarget.value })}
+        />
+      </Field>
+      <Field label={SKETCH.layout} wrong={about(problems, "/layout")}>
+        <select
+          value={sketch.layout}
+          onChange={(event) => set({ layout: event.currentTarget.value as Layout | "" })}
+        >
+          <option value="">{SKETCH.layoutUnknown}</option>
+          {Object.entries(PICK.layouts).map(([layout, say]) => (
+            <option key={layout} value={layout}>
+              {say}
+            </option>
+          ))}
+        </select>
+      </Field>
+      <Field label={SKETCH.ignition} wrong={about(problems, "/ignition")}>
+        <select
+          value={sketch.ignition}
+          onChange={(event) => set({ ignition: event.currentTarget.value as IgnitionKind })}
+        >
+          {IGNITION_KINDS.map((kind) => (
+            <option key={kind} value={kind}>
+              {PICK.kinds[kind][0]}
+            </option>
+          ))}
+        </select>
+      </Field>
+    </>
+  );
+}
+
+interface TextProps extends FieldsProps {
+  readonly name: "order" | "intervals" | "banks" | "name";
+  readonly path: string;
+  readonly help: string;
+}
+
+function Text({ sketch, set, problems, name, path, help }: TextProps): VNode {
+  return (
+    <Field label={SKETCH[name]} help={help} wrong={about(problems, path)}>
+      <input
+        type="text"
+        value={sketch[name]}
+        autocomplete="off"
+        spellcheck={false}
+        onInput={(event) => set({ [name]: event.currentTarget.value })}
+      />
+    </Field>
+  );
+}
+
+interface FieldProps {
+  readonly label: string;
+  readonly help?: string;
+  readonly wrong: readonly Problem[];
+  readonly children: ComponentChildren;
+}
+
+function Field({ label, help, wrong, children }: FieldProps): VNode {
+  return (
+    <div class={wrong.length > 0 ? "field is-wrong" : "field"}>
+      {/* biome-ignore lint/a11y/noLabelWithoutControl: the control is what the caller puts inside */}
+      <label>
+        {label}
+        {help && <small>{help}</small>}
+        {children}
+      </label>
+      <div aria-live="polite">
+        {wrong.map(({ message, hint }) => (
+          <p key={message} class="wrong">
+            {message} {hint}
+          </p>
+        ))}
+      </div>
+    </div>
+  );
+}
+
+function about(problems: readonly Problem[], path: string): readonly Problem[] {
+  return problems.filter((problem) => problem.path === path || problem.path.startsWith(`${path}/`));
+}

@@ -1,0 +1,102 @@
+// The knowledge by id, and the questions that suit an engine.
+import {
+  CAUTIONS,
+  type CautionRow,
+  CHECKS,
+  type CheckRow,
+  type Engine,
+  FAULTS,
+  type FaultRow,
+  FINDINGS,
+  type FindingRow,
+  type IgnitionKind,
+} from "@half-order/core";
+
+const findingRows = new Map(FINDINGS.map((row) => [row.id, row]));
+const checkRows = new Map(CHECKS.map((row) => [row.id, row]));
+const cautionRows = new Map<string, CautionRow>(CAUTIONS.map((row) => [row.id, row]));
+
+export function findingRow(id: string | undefined): FindingRow | undefined {
+  return findingRows.get(id ?? "");
+}
+
+export function checkRow(id: string | undefined): CheckRow | undefined {
+  return checkRows.get(id ?? "");
+}
+
+/** The words of a caution; empty when there is no such caution. */
+export function cautionWords(id: string): string {
+  return cautionRows.get(id)?.say ?? "";
+}
+
+/** True when a finding or check is asked of this ignition kind. */
+export function suits(
+  row: { readonly suits?: readonly IgnitionKind[] },
+  ignition: IgnitionKind | undefined,
+): boolean {
+  return row.suits === undefined || ignition === undefined || row.suits.includes(ignition);
+}
+
+/** The first questions, in the order in which they are asked. */
+export function firstQuestions(ignition: IgnitionKind | undefined): readonly FindingRow[] {
+  return FINDINGS.filter((row) => row.first !== undefined && suits(row, ignition)).sort(
+    (a, b) => (a.first ?? 0) - (b.first ?? 0),
+  );
+}
+
+/** The question asked after this one among the first; `undefined` after the last and for others. */
+export function questionAfter(
+  id: string,
+  ignition: IgnitionKind | undefined,
+): FindingRow | undefined {
+  const all = firstQuestions(ignition);
+  const index = all.findIndex((row) => row.id === id);
+  return index < 0 ? undefined : all[index + 1];
+}
+
+export function questionBefore(
+  id: string,
+  ignition: IgnitionKind | undefined,
+): FindingRow | undefined {
+  const all = firstQuestions(ignition);
+  return all[all.findIndex((row) => row.id === id) - 1];
+}
+
+/** What an answer to a finding may be about: a cylinder, or all that one coil or connector serves. */
+export interface Target {
+  /** Cylinder index that the answer names. */
+  readonly cylinder: number;
+  readonly cylinders: readonly number[];
+}
+
+export type TargetKind = "cylinder" | "coil" | "connector";
+
+/** A finding of coils is asked by connector when the fault that speaks loudest of it sits at one. */
+export function targetKind(row: FindingRow): TargetKind | undefined {
+  if (row.scope === "engine") return undefined;
+  if (row.scope === "cylinder") return "cylinder";
+  const [loudest] = FAULTS.map((fault) => ({ fault, voice: voiceOf(fault, row.id) })).sort(
+    (a, b) => b.voice - a.voice,
+  );
+  return loudest && loudest.voice > 0 && loudest.fault.at === "connector" ? "connector" : "coil";
+}
+
+/** The largest chance that a fault gives an option of a finding; 0 when it does not speak of it. */
+function voiceOf({ signs }: FaultRow, finding: string): number {
+  const chances = signs.flatMap((sign) =>
+    sign.finding === finding ? Object.values(sign.gives) : [],
+  );
+  return Math.max(0, ...chances.map((chance) => chance ?? 0));
+}
+
+export function targetsOf(row: FindingRow, engine: Engine): readonly Target[] {
+  const kind = targetKind(row);
+  if (kind === undefined) return [];
+  const sets =
+    kind === "cylinder"
+      ? engine.names.map((_, c) => [c])
+      : kind === "coil"
+        ? engine.groups
+        : engine.connectors.map(({ cylinders }) => cylinders);
+  return sets.map((cylinders) => ({ cylinder: cylinders[0] ?? 0, cylinders }));
+}

@@ -1,0 +1,50 @@
+// Which screen: the part of the address after `#`, so that the device's own back button works.
+import { computed, signal } from "@preact/signals";
+
+/** The parts of the address between slashes: `["question", "codes"]`. */
+export const path = signal<readonly string[]>(read());
+
+export const screen = computed(() => path.value[0] ?? "");
+/** What the screen is about, e.g. the id of a finding. */
+export const subject = computed(() => path.value[1]);
+
+/** The address of a screen, for links. */
+export function at(...parts: readonly string[]): string {
+  return `#/${parts.map(encodeURIComponent).join("/")}`;
+}
+
+/** Counts arrivals at the screen that is already shown: its heading takes the focus once more. */
+export const arrivals = signal(0);
+
+export function goTo(...parts: readonly string[]): void {
+  const address = at(...parts);
+  if (location.hash === address) {
+    arrivals.value += 1;
+    scrollTo(0, 0);
+  } else location.hash = address;
+}
+
+/** Follows the address from now on; `onChange` is called after each change. */
+export function followAddress(onChange: () => void): void {
+  addEventListener("hashchange", () => {
+    path.value = read();
+    onChange();
+  });
+}
+
+function read(): readonly string[] {
+  return location.hash
+    .replace(/^#?\/?/, "")
+    .split("/")
+    .filter(Boolean)
+    .map(decode);
+}
+
+/** A hand-written address may hold a stray `%`. */
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}

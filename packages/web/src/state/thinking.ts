@@ -1,0 +1,86 @@
+// What the page knows of the open case's ranking at this moment, and whether it is still being weighed.
+import type { Answer, CylinderName, FaultAt, Ledger, Problem, Ranking } from "@half-order/core";
+import { effect, signal } from "@preact/signals";
+import { findings, profile } from "./case.ts";
+import { Thinker } from "./thinker.ts";
+
+/** The last ranking; it stays while the next one is worked out. */
+export const ranking = signal<Ranking | undefined>(undefined);
+export const problems = signal<readonly Problem[]>([]);
+export const isWeighing = signal(false);
+/** What broke, in its own words. */
+export const breakdown = signal<string | undefined>(undefined);
+
+/** The fault whose ledger is wanted, and the ledger when it has come. */
+export const wanted = signal<FaultAt | undefined>(undefined);
+export const ledger = signal<Ledger | undefined>(undefined);
+
+/** First look: what may stay unsearched so that the answer comes soon. */
+const SOON = 0.02;
+/** Second look, for engines and cases where it costs little. */
+const FINE = 1e-4;
+const CHEAP_MS = 250;
+
+/** Weighs the open case from now on, whenever it changes; `script` is the address of this page's script. */
+export function startThinking(script: string): void {
+  const ranker = new Thinker(script);
+  const clerk = new Thinker(script);
+  whatIf = new Thinker(script);
+  effect(() => {
+    const known = profile.value;
+    const given = findings.value;
+    if (!known) {
+      ranker.stop();
+      ranking.value = undefined;
+      return;
+    }
+    isWeighing.value = true;
+    const began = performance.now();
+    const look = (tolerance: number): Promise<void> =>
+      ranker.ask({ profile: known, findings: given, tolerance }).then((thought) => {
+        ranking.value = thought.ranking;
+        problems.value = thought.problems ?? [];
+        isWeighing.value = false;
+      });
+    look(SOON)
+      .then(() => (performance.now() - began < CHEAP_MS ? look(FINE) : undefined))
+      .catch(report);
+  });
+  effect(() => {
+    const known = profile.value;
+    const of = wanted.value;
+    const given = findings.value;
+    ledger.value = undefined;
+    if (!known || !of || !ranking.peek() || isWeighing.value) return;
+    clerk
+      .ask({ profile: known, findings: given, of })
+      .then((thought) => {
+        ledger.value = thought.ledger;
+      })
+      .catch(report);
+  });
+}
+
+let whatIf: Thinker | undefined;
+
+/** The ranking if this were answered too; `undefined` when it cannot be had. */
+export async function rankingIf(
+  finding: string,
+  answer: Answer,
+  cylinder?: CylinderName,
+): Promise<Ranking | undefined> {
+  const known = profile.value;
+  if (!known || !whatIf) return undefined;
+  const also = { finding, answer, ...(cylinder === undefined ? {} : { cylinder }) };
+  const thought = await whatIf.ask({
+    profile: known,
+    findings: [...findings.value, also],
+    tolerance: SOON,
+  });
+  return thought.ranking;
+}
+
+function report(error: unknown): void {
+  isWeighing.value = false;
+  breakdown.value = error instanceof Error ? error.message : String(error);
+}

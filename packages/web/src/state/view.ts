@@ -1,0 +1,128 @@
+// What is shown of a ranking: which fault is looked at, what is pointed at, which firing order is drawn.
+// None of it belongs to the case.
+import {
+  type CylinderName,
+  type Engine,
+  FAULTS,
+  type RankedFault,
+  type Ranking,
+} from "@half-order/core";
+import { computed, signal } from "@preact/signals";
+import { BARE, type Look, placeId } from "../diagram/mark.tsx";
+import { engines } from "./case.ts";
+import { ranking } from "./thinking.ts";
+
+/** Wide enough for picture, ranking and question side by side. */
+const DESK = "(min-width: 900px)";
+export const isDesk = signal(false);
+
+/** Probabilities as numbers instead of words; set by tapping one. */
+export const hasNumbers = signal(false);
+
+/** `fault@place` that is looked at; the leader while nothing else is chosen. */
+const chosen = signal<string | undefined>(undefined);
+/** Place that the hand points at. */
+export const pointed = signal<string | undefined>(undefined);
+/** Which of the engines that it may be is drawn. */
+export const drawnIndex = signal(0);
+
+export function keyOf({ fault, place }: { fault: string; place: string }): string {
+  return `${fault}@${place}`;
+}
+
+export const leader = computed<RankedFault | undefined>(() => ranking.value?.ranking[0]);
+
+export const picked = computed<RankedFault | undefined>(
+  () => ranking.value?.ranking.find((ranked) => keyOf(ranked) === chosen.value) ?? leader.value,
+);
+
+/** True once the user has picked a fault, as opposed to the leader standing in. */
+export const isChosen = computed(() => picked.value !== undefined && chosen.value !== undefined);
+
+export function pick(key: string | undefined): void {
+  chosen.value = key;
+}
+
+/** Picks the likeliest fault that sits, or whose part sits, at a place of the drawing. */
+export function pickAt(place: string): void {
+  const engine = drawn.value;
+  if (!engine) return;
+  const found = ranking.value?.ranking.find((ranked) => placesOf(ranked, engine).includes(place));
+  if (found) chosen.value = keyOf(found);
+}
+
+/** Forgets everything that was pointed at; for another case. */
+export function clearView(): void {
+  chosen.value = undefined;
+  pointed.value = undefined;
+  drawnIndex.value = 0;
+}
+
+/** The engine that is drawn. */
+export const drawn = computed<Engine | undefined>(
+  () => engines.value[drawnIndex.value] ?? engines.value[0],
+);
+
+const rows = new Map(FAULTS.map((row) => [row.id, row]));
+
+/**
+ * Where a ranked fault shows on a drawing: first where its part is drawn, then its own place if that
+ * is another. What fails inside a coil is drawn on the coil, whichever end it is; a part that serves
+ * the whole engine is drawn where the fault sits.
+ */
+export function placesOf(
+  { fault, place, cylinders }: RankedFault,
+  engine: Engine,
+): readonly string[] {
+  if (rows.get(fault)?.part.at !== "coil") return [place];
+  const first = engine.names.indexOf(cylinders[0] ?? "");
+  const group = engine.groups[engine.groupOf[first] ?? -1];
+  const coil = group ? placeId(engine, "coil", group) : place;
+  return coil === place ? [place] : [coil, place];
+}
+
+/** Cylinders that rather miss than not, likeliest first. */
+export const missing = computed<readonly CylinderName[]>(() =>
+  (ranking.value?.cylinders ?? [])
+    .filter(({ misses }) => misses > 0.5)
+    .sort((a, b) => b.misses - a.misses)
+    .map(({ cylinder }) => cylinder),
+);
+
+/** What the drawings show now. */
+export const look = computed<Look>(() => {
+  const now = ranking.value;
+  const engine = drawn.value;
+  if (!now || !engine) return BARE;
+  return { places: chances(now, engine), misses: misses(now, engine), active: active.value };
+});
+
+/** By place: the chances of the faults drawn there, added up; nearly all of them exclude one another. */
+function chances(now: Ranking, engine: Engine): ReadonlyMap<string, number> {
+  const places = new Map<string, number>();
+  for (const ranked of now.ranking) {
+    const [place = ranked.place] = placesOf(ranked, engine);
+    places.set(place, Math.min(1, (places.get(place) ?? 0) + ranked.probability));
+  }
+  return places;
+}
+
+function misses(now: Ranking, engine: Engine): readonly number[] {
+  const byName = new Map(now.cylinders.map(({ cylinder, misses }) => [cylinder, misses]));
+  return engine.names.map((name) => byName.get(name) ?? 0);
+}
+
+const active = computed<ReadonlySet<string>>(() => {
+  if (pointed.value !== undefined) return new Set([pointed.value]);
+  const [fault, engine] = [picked.value, drawn.value];
+  return new Set(fault && engine && isChosen.value ? placesOf(fault, engine) : []);
+});
+
+/** Follows the width of the window from now on. */
+export function followWidth(): void {
+  const query = matchMedia(DESK);
+  isDesk.value = query.matches;
+  query.addEventListener("change", () => {
+    isDesk.value = query.matches;
+  });
+}

@@ -1,0 +1,68 @@
+// Answers in words.
+import {
+  type Answer,
+  type EngineProfile,
+  type Finding,
+  type FindingRow,
+  profileById,
+} from "@half-order/core";
+import { ANSWERS, CASE_NAME, LEDGER, list, PICK, QUESTION } from "./en.ts";
+
+/** The answer as the buttons say it; an unknown option or row as it is written. */
+export function sayAnswer(row: FindingRow | undefined, answer: Answer): string {
+  if (typeof answer === "number") return `${answer} ${row?.reading?.unit ?? ""}`.trim();
+  if (typeof answer === "string") return sayOption(row, answer);
+  if (Array.isArray(answer)) {
+    const words = (answer as readonly string[]).map((option) => sayOption(row, option));
+    return words.length > 0 ? words.join(", ") : ANSWERS.none_;
+  }
+  const counts = Object.entries(answer).map(([name, count]) => `${name}: ${count}`);
+  return counts.join(", ");
+}
+
+/** What was asked, with its cylinder where it has one. */
+export function sayAsked(
+  row: FindingRow | undefined,
+  finding: Pick<Finding, "finding" | "cylinder">,
+): string {
+  const ask = row?.ask ?? finding.finding;
+  return finding.cylinder === undefined
+    ? ask
+    : `${ask} (${LEDGER.cylinder(String(finding.cylinder))})`;
+}
+
+export function sayOrder(order: readonly (string | number)[]): string {
+  return order.join("-");
+}
+
+/** Groups of two or more as a phrase: "1 and 4, 2 and 3". */
+export function sayGroups(groups: readonly (readonly (string | number)[])[]): string {
+  return groups
+    .filter((group) => group.length > 1)
+    .map(list)
+    .join(", ");
+}
+
+function sayOption(row: FindingRow | undefined, option: string): string {
+  const known = row?.options[option]?.say;
+  if (known !== undefined) return known;
+  if (row?.kind === "presence") return option === "yes" ? QUESTION.yes : QUESTION.no;
+  return option;
+}
+
+/** An engine in a line: "V6, 1-2-3-4-5-6, coil rail". */
+export function sayEngine(profile: EngineProfile): string {
+  return [
+    profile.layout
+      ? PICK.layoutNames[profile.layout](profile.cylinders)
+      : CASE_NAME.unnamed(profile.cylinders),
+    ...(profile.firingOrder ? [sayOrder(profile.firingOrder)] : []),
+    PICK.kindNames[profile.ignition],
+  ].join(", ");
+}
+
+/** The name of the engine of a case, or what is known of it. */
+export function sayProfile(engine: string | EngineProfile): string {
+  const profile = typeof engine === "string" ? profileById(engine) : engine;
+  return profile?.name ?? (profile ? sayEngine(profile) : String(engine));
+}

@@ -1,0 +1,314 @@
+// Every word on a screen that does not come from the knowledge or from the engine.
+import type { Basis, IgnitionKind, Layout } from "@half-order/core";
+
+export const NAME = "Half-Order";
+
+/** Names as a phrase: "2", "2 and 5", "1, 2 and 5". */
+export function list(words: readonly (string | number)[]): string {
+  const head = words.slice(0, -1).join(", ");
+  return head === "" ? words.join("") : `${head} and ${words[words.length - 1]}`;
+}
+
+export const START = {
+  title: "The engine shakes. Which part is it?",
+  lead: "Say what you see and hear. The page weighs every part at every place, says what is likely and why, and what the hand does next.",
+  ask: "How many cylinders has it?",
+  other: "Or begin with",
+  demo: "An invented engine",
+  demoMore: "to try the page out",
+  sketch: "An engine of your own",
+  sketchMore: "type its firing order",
+  file: "A case file",
+  fileMore: "opened on this device, sent nowhere",
+  kept: "On this device",
+  forget: "Delete",
+  confirmForget: "Delete for good",
+  answers: (n: number): string => (n === 1 ? "1 answer" : `${n} answers`),
+  dial: "The firing dial of an invented engine: each cylinder at the angle at which it fires.",
+};
+
+export const SAFE = {
+  title: "Stopped somewhere safe?",
+  /** The caution that belongs to the title. */
+  caution: "traffic",
+};
+
+export const PICK = {
+  layout: "How do the cylinders stand?",
+  layouts: { inline: "In one row", v: "In a V", flat: "Flat, side against side" } satisfies Record<
+    Layout,
+    string
+  >,
+  /** As a name, with the number of cylinders. */
+  layoutNames: {
+    inline: (n) => `Inline ${n}`,
+    v: (n) => `V${n}`,
+    flat: (n) => `Flat ${n}`,
+  } satisfies Record<Layout, (n: number) => string>,
+  kindNames: {
+    distributor: "distributor",
+    pack: "coil block",
+    rail: "coil rail",
+    hybrid: "coils on every other plug",
+    "coil-per-plug": "coil on each plug",
+  } satisfies Record<IgnitionKind, string>,
+  ignition: "How do the plugs get their spark?",
+  ignitionHelp: "Look under the cover on top of the engine, with the engine off.",
+  kinds: {
+    distributor: ["One coil and a distributor", "A round cap with a cable to each plug."],
+    pack: [
+      "Double coils in a block",
+      "A block with a tower and a cable for each plug, no round cap.",
+    ],
+    rail: [
+      "A coil rail",
+      "One long bar bolted over the plugs, with one plug-in connector, no cables.",
+    ],
+    hybrid: ["A coil on every other plug", "From each coil one cable leads to another plug."],
+    "coil-per-plug": [
+      "A coil on each plug",
+      "As many single coils as plugs, each with its own connector.",
+    ],
+  } satisfies Record<IgnitionKind, readonly [string, string]>,
+  order: "In which order do they fire?",
+  orderHelp:
+    "It may be cast on the intake or printed in the manual. Without it the page weighs every order that fits.",
+  unknownOrder: "I don't know",
+  unknownLayout: "Can't tell",
+  otherOrder: "Another order",
+  pairs: (pairs: string): string => `${pairs} share a coil`,
+  uneven: (degrees: readonly number[]): string => `unevenly, ${degrees.join("° and ")}° apart`,
+};
+
+export const DEMO = {
+  title: "Invented engines",
+  help: "None of them exists. Their names and figures are made up: never work on a real engine with them.",
+  invented: "invented",
+};
+
+export const SKETCH = {
+  title: "Your engine",
+  name: "Name, if you like",
+  cylinders: "Cylinders",
+  layout: "Layout",
+  layoutUnknown: "not known",
+  ignition: "Spark from",
+  order: "Firing order",
+  orderHelp:
+    "As in the manual, such as 1-3-4-2 or R1-L2-R2. Leave it empty when you don't know it.",
+  intervals: "Crank degrees between firings",
+  intervalsHelp: "Only when it fires unevenly, such as 90-150-90-150-90-150.",
+  banks: "Banks, front to back",
+  banksHelp: "Such as 1-3-5 / 2-4-6. Leave it empty for the usual ones.",
+  use: "Use this engine",
+  wrong: "This engine cannot be used yet",
+};
+
+export const FILE = {
+  title: "This file cannot be opened",
+  notText: "The file could not be read.",
+  notJson: "It is not a JSON file, so it is no case file of this page.",
+  at: (path: string): string => `at ${path}`,
+};
+
+export const QUESTION = {
+  step: (n: number, of: number): string => `Question ${n} of at most ${of}`,
+  own: "Finding",
+  cannotTell: "Can't tell",
+  notNow: "Not now",
+  none: "None of these",
+  these: (n: number): string => (n === 1 ? "This one" : `These ${n}`),
+  yes: "Yes",
+  no: "No",
+  back: "Back",
+  skip: "Skip to the ranking",
+  remove: "Take this answer back",
+  measured: (unit: string): string => `Or the figure you read, in ${unit}`,
+  use: "Use",
+  whichCylinder: "Which cylinder?",
+  whichCoil: "Which coil?",
+  whichConnector: "Which connector?",
+  cylinder: (name: string): string => `Cylinder ${name}`,
+  given: "Answered so far",
+  done: "Done",
+  wrongNumber: "Write a number, such as 1.05.",
+};
+
+export const CODES = {
+  tap: "Tap the cylinders that a misfire code names",
+  tapHelp: (code: string, name: string): string =>
+    `The last two digits are the cylinder: ${code} is cylinder ${name}.`,
+  cylinder: (name: string, code: string): string => `Cylinder ${name}, code ${code}`,
+  several: (code: string): string => `${code}, misfire on several or at random`,
+  more: "Other codes",
+  moreHelp: "As the reader shows them, such as P0171 P0420.",
+  these: (n: number): string => (n === 1 ? "This is the only code" : `These ${n} are all`),
+  none: "Read, and none is stored",
+  cannotTellMore: "not read, no reader at hand",
+  wrong: (words: string): string =>
+    `Not a code: ${words}. A code is a letter and four signs, such as P0171.`,
+};
+
+export const COUNTS = {
+  label: (name: string): string => `Cylinder ${name}`,
+  use: "Use these counts",
+  empty: "A field left empty counts as 0.",
+};
+
+export const RANKING = {
+  title: "What it probably is",
+  before: "Before any answer",
+  beforeMore: "what such engines come in with",
+  so: "Likely so far",
+  somethingElse: "Nothing this catalogue holds",
+  somethingElseAbout: "A fault that the page does not know.",
+  more: (n: number): string => `${n} less likely ones`,
+  fewer: "Only the likeliest",
+  searched: (places: number): string => `${places} faults at their places weighed`,
+  unsearched: (bound: string): string => `not searched: ${bound}`,
+  asNumber: "as a number",
+  inWords: "in words",
+  because: "Because",
+  mend: "What mends it",
+  look: "Look first",
+  conflict: "The answers disagree",
+  conflictBody: (db: string): string =>
+    `Together they are less likely than each on its own (${db} dB). One of them may be a slip, or two things are wrong. Before any part is bought, look again at:`,
+  lookAgain: "Look at it again",
+  apart: "Cannot be told apart yet",
+  apartBody: "No answer so far speaks for one against the other:",
+  or: " · ",
+  putRight: "Put right as well",
+  putRightBody: "so that the new part lives",
+  orders: "The firing order is not known",
+  ordersBody: "What is first depends on it:",
+  ifOrder: (order: string): string => `If it is ${order}`,
+  share: (pairs: string): string => `then ${pairs} share a coil`,
+  drawnOrder: "Drawn",
+  draw: "Draw it",
+  isOrder: "It is this one",
+  firstThen: (name: string): string => `First then: ${name}.`,
+  weighing: "Weighing …",
+  estimates:
+    "The weights are estimates, not measurements. The vehicle maker's manual and licensed technicians overrule this page.",
+  cannot: "This case cannot be ranked",
+};
+
+export const PICTURE = {
+  dial: "Firing dial: once round is 720° of the crank",
+  block: "As it stands in the car, front on the left",
+  cylinder: (name: string, angle: number): string => `Cylinder ${name} fires at ${angle}°`,
+  companion: (name: string): string => `opposite ${name}`,
+  sharesCoil: (names: string): string => `on one coil with ${names}`,
+  misses: (chance: string): string => `misses: ${chance}`,
+  atRandom: (chance: string): string => `All or changing cylinders: ${chance}.`,
+  noMisfire: (chance: string): string => `No cylinder really misses: ${chance}.`,
+  key: "How to read it",
+  keyLines: [
+    [
+      "A disc is a cylinder",
+      "It fills as high as the chance that it misses; its rim is its own parts.",
+    ],
+    ["A spoke is a leg", "The way to one plug: boot, spring, plug. A jacket round it is a cable."],
+    ["A bar or a stroke is a coil", "A bar through the hub fires the two cylinders at its ends."],
+    ["The ring of the hub is a connector", "A whole ring feeds every coil."],
+    [
+      "A tie outside the discs is a gasket land",
+      "between two cylinders that are neighbours in the block.",
+    ],
+    [
+      "The circle through the discs is a set",
+      "like parts that age together. Arcs outside are a bank, the ring of degrees is the whole engine.",
+    ],
+    [
+      "Thicker and coloured is more suspect",
+      "Tap a mark to see the fault, or a fault to see its mark.",
+    ],
+  ] as readonly (readonly [string, string])[],
+};
+
+export const LEDGER = {
+  title: (name: string): string => `Why: ${name}`,
+  before: "Before any finding",
+  now: "Odds now",
+  unit: "dB",
+  unitLong: "decibans",
+  adding: "Adding up the column …",
+  what: "What is a deciban?",
+  explain:
+    "The column is kept in decibans (dB), steps of belief that simply add up. 10 dB make the odds ten times higher, 3 dB double them, 0 changes nothing, and minus takes away. At 0 dB the odds are even: 5 in 10.",
+  grounds: {
+    published: "published",
+    "common practice": "common practice",
+    memory: "estimate",
+  } satisfies Record<Basis, string>,
+  cylinder: (name: string): string => `cylinder ${name}`,
+  finding: "Finding",
+  weight: "Weight, dB",
+  empty: "No finding speaks yet. This is how often such engines come in with this fault.",
+};
+
+export const CHECK = {
+  next: "Next",
+  check: "Check",
+  minutes: (n: number): string => (n === 1 ? "1 minute" : `${n} minutes`),
+  tools: {
+    none: "bare hands",
+    light: "a light",
+    "hand tools": "hand tools",
+    "spark tester": "a spark tester",
+    meter: "a meter",
+    "code reader": "a code reader",
+    gauge: "a gauge",
+    scope: "an oscilloscope",
+  } as Readonly<Record<string, string>>,
+  skills: ["anyone", "a handy person", "a practised hand", "a skilled hand", "a professional"],
+  looksAt: (name: string): string => `looks at: ${name}`,
+  found: "What did you find?",
+  others: "Other checks",
+  none: "No further check is known for what is likely.",
+  mean: "What a result would mean",
+  thenFirst: (name: string, chance: string): string => `then first: ${name}, ${chance}`,
+};
+
+export const ADD = {
+  title: "Add a finding",
+  help: "In any order, at any time.",
+  topics: {
+    complaint: "Complaint",
+    "lamp and codes": "Lamp and codes",
+    "when it happens": "When it happens",
+    "sound, smell, smoke": "Sound, smell, smoke",
+    history: "History",
+    "plugs and wells": "Plugs and wells",
+    "live data": "Live data",
+    measured: "Measured",
+    tried: "Tried",
+  } as Readonly<Record<string, string>>,
+  given: "answered",
+};
+
+export const ANSWERS = {
+  title: "Answers",
+  none: "No answer yet.",
+  change: "Change",
+  remove: "Remove",
+  none_: "none",
+  save: "Save as a file",
+  fileName: (name: string): string => `half-order-${name}.json`,
+  anew: "Another case",
+  print: "Print",
+  link: (n: number): string => `Answers (${n})`,
+};
+
+export const PAGE = { nav: "Case", next: "Next check" };
+
+export const STORE = {
+  failed:
+    "This case could not be kept on the device: a reload would lose it. Save it as a file to be safe.",
+  unreadable: "Earlier cases on this device could not be read.",
+};
+
+export const CASE_NAME = {
+  unnamed: (cylinders: number): string => `${cylinders} cylinders`,
+};

@@ -1,0 +1,65 @@
+// What each result would mean, before the check is made: the leader if it came out so.
+import type { CylinderName, FindingRow, Ranking } from "@half-order/core";
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { rankingIf } from "../state/thinking.ts";
+import { CHECK, QUESTION, RANKING } from "../text/en.ts";
+import { chanceText } from "./chance.tsx";
+
+interface MeaningProps {
+  readonly row: FindingRow;
+  readonly suspects: readonly CylinderName[];
+}
+
+/** Worked out when it is opened; only for findings with single answers. */
+export function Meaning({ row, suspects }: MeaningProps): VNode | null {
+  const [meant, setMeant] = useState<ReadonlyMap<string, Ranking | undefined>>(new Map());
+  const answers = answersOf(row);
+  if (answers.length === 0) return null;
+  const cylinder = row.scope === "engine" ? undefined : suspects[0];
+  if (row.scope !== "engine" && cylinder === undefined) return null;
+  const open = async (): Promise<void> => {
+    let next = new Map<string, Ranking | undefined>();
+    for (const [answer] of answers) {
+      next = new Map(next).set(answer, await rankingIf(row.id, answer, cylinder));
+      setMeant(next);
+    }
+  };
+  return (
+    <details
+      class="meaning"
+      onToggle={(event) => {
+        if (event.currentTarget.open) void open();
+      }}
+    >
+      <summary>
+        {CHECK.mean}
+        {cylinder !== undefined && `, ${QUESTION.cylinder(String(cylinder)).toLowerCase()}`}
+      </summary>
+      <dl>
+        {answers.map(([answer, say]) => {
+          const first = meant.get(answer)?.ranking[0];
+          return (
+            <div key={answer} class="fact">
+              <dt>{say}</dt>
+              <dd>
+                {first
+                  ? CHECK.thenFirst(first.name, chanceText(first.probability))
+                  : RANKING.weighing}
+              </dd>
+            </div>
+          );
+        })}
+      </dl>
+    </details>
+  );
+}
+
+function answersOf({ kind, options }: FindingRow): readonly (readonly [string, string])[] {
+  if (kind === "choice") return Object.entries(options).map(([id, { say }]) => [id, say]);
+  if (kind !== "presence") return [];
+  return [
+    ["yes", Object.values(options)[0]?.say ?? QUESTION.yes],
+    ["no", QUESTION.no],
+  ];
+}

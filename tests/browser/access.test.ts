@@ -1,0 +1,94 @@
+// Is every kind of screen free of what axe can find, in the light and in the dark, and are targets
+// large enough for a thumb?
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import {
+  CHROMIUM,
+  DESK,
+  openPage,
+  openStage,
+  PHONE,
+  ranked,
+  type Stage,
+  violations,
+} from "../helper/page.ts";
+
+let stage: Stage;
+beforeAll(async () => {
+  if (CHROMIUM) stage = await openStage();
+});
+afterAll(() => stage?.close());
+
+/** Opens the first invented engine and answers a few questions. */
+async function withAnswers(page: Page): Promise<void> {
+  await page.goto(`${stage.address}#/demo`);
+  await page.getByRole("button", { name: /Dunlin/ }).click();
+  await page.getByRole("button", { name: "On, steady" }).click();
+  await page.getByRole("button", { name: "Shakes at idle" }).click();
+  await page.getByRole("button", { name: /^Cylinder 2,/ }).click();
+  await page.getByRole("button", { name: /^This is the only/ }).click();
+  await page.getByRole("heading", { name: "How did it begin?" }).waitFor();
+  await page.goto(`${stage.address}#/ranking`);
+  await ranked(page);
+}
+
+const SCREENS: readonly (readonly [string, string])[] = [
+  ["a question", "#/question/lamp"],
+  ["the question of codes", "#/question/codes"],
+  ["a question with several answers", "#/question/work"],
+  ["a question of each cylinder", "#/question/plug.gap"],
+  ["the question of counts", "#/question/counts"],
+  ["the ranking", "#/ranking"],
+  ["all findings", "#/add"],
+  ["the answers", "#/answers"],
+  ["a check", "#/check/check.plugs-out"],
+];
+
+const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [
+  ["phone, light", { ...PHONE, colorScheme: "light" }],
+  ["phone, dark", { ...PHONE, colorScheme: "dark" }],
+  ["desk, light", { ...DESK, colorScheme: "light" }],
+  ["desk, dark", { ...DESK, colorScheme: "dark" }],
+];
+
+describe.skipIf(!CHROMIUM).each(WAYS)("on a %s screen", (_, options) => {
+  it("the ways in have no violation", async () => {
+    const page = await openPage(stage, options);
+    for (const hash of ["", "#/pick/6", "#/pick/6/v", "#/pick/6/v/rail", "#/demo", "#/sketch"]) {
+      await page.goto(`${stage.address}${hash}`);
+      await page.locator("h1").waitFor();
+      expect(await violations(page), hash).toEqual([]);
+    }
+  });
+
+  it("a case has no violation, and nothing to tap is too small", async () => {
+    const page = await openPage(stage, options);
+    await withAnswers(page);
+    // As tall as any screen of the case, or what scrolls under the foot would count as covered.
+    await page.setViewportSize({ width: page.viewportSize()?.width ?? 360, height: 4000 });
+    for (const [name, hash] of SCREENS) {
+      await page.goto(`${stage.address}${hash}`);
+      await page.locator("h1").first().waitFor();
+      expect(await violations(page), name).toEqual([]);
+      expect(await smallTargets(page), name).toEqual([]);
+    }
+    await page.goto(`${stage.address}#/ranking`);
+    if (options.isMobile) await page.locator(".ranked-row > .name-of").first().click();
+    await page.locator(".ledger tfoot").waitFor();
+    expect(await violations(page), "the ledger").toEqual([]);
+  });
+});
+
+/** Buttons, summaries and links of lists that are lower or narrower than 48 px. */
+function smallTargets(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [
+      ...document.querySelectorAll(
+        "button, summary, input:not(.vh), select, .links a, .foot a, .head a",
+      ),
+    ]
+      .map((node) => ({ node, box: node.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && (box.height < 47.5 || box.width < 47.5))
+      .map(({ node, box }) => `${node.textContent} ${box.width} × ${box.height}`),
+  );
+}

@@ -1,0 +1,101 @@
+// Is nothing lost: by a reload, by leaving the page, by a file that is broken?
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { CHROMIUM, openPage, openStage, PHONE, ranked, type Stage } from "../helper/page.ts";
+
+let stage: Stage;
+beforeAll(async () => {
+  if (CHROMIUM) stage = await openStage();
+});
+afterAll(() => stage?.close());
+
+async function begin(): Promise<Page> {
+  const page = await openPage(stage, PHONE, "#/demo");
+  await page.getByRole("button", { name: /Dunlin/ }).tap();
+  await page.getByRole("button", { name: "On, steady" }).tap();
+  await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
+  return page;
+}
+
+async function openFile(page: Page, text: string): Promise<void> {
+  await page.locator("input[type=file]").setInputFiles({
+    name: "case.json",
+    mimeType: "application/json",
+    buffer: Buffer.from(text),
+  });
+}
+
+describe.skipIf(!CHROMIUM)("a case", () => {
+  it("survives a reload, with the screen that was open", async () => {
+    const page = await begin();
+    await page.reload();
+    await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
+    await page.getByRole("link", { name: "Answers (1)" }).tap();
+    expect(await page.locator(".answers").innerText()).toContain("On, steady");
+  });
+
+  it("can be changed and taken back, and is found again on the first screen", async () => {
+    const page = await begin();
+    await page.goto(`${stage.address}#/answers`);
+    await page.getByRole("button", { name: /^Remove/ }).tap();
+    await page.getByText("No answer yet.").waitFor();
+    await page.getByRole("link", { name: "Another case" }).tap();
+    await page.getByRole("button", { name: /^Dunlin/ }).waitFor();
+  });
+
+  it("goes out as a file and comes in again", async () => {
+    const page = await begin();
+    await page.goto(`${stage.address}#/answers`);
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as a file" }).tap();
+    const text = readFileSync(await (await download).path(), "utf8");
+    expect(JSON.parse(text)).toMatchObject({
+      halfOrderCase: 1,
+      engine: "demo.dunlin",
+      findings: [{ finding: "lamp", answer: "steady" }],
+    });
+    const other = await openPage(stage, PHONE);
+    await openFile(other, text);
+    await ranked(other);
+    await other.getByRole("link", { name: "Answers (1)" }).first().waitFor();
+  });
+
+  it.each([
+    ["that is no JSON", "{ cylinders", /not a JSON file/],
+    ["that is no case", '{"halfOrderCase":1}', /engine/],
+    ["with an engine that cannot be", caseOn({ cylinders: 0, ignition: "rail" }), /cylinders/i],
+    [
+      "with a finding nobody knows",
+      caseOn("demo.dunlin", [{ finding: "lmap", answer: "off" }]),
+      /lmap/,
+    ],
+  ])("in a file %s is refused with a clear message", async (_, text, message) => {
+    const page = await openPage(stage, PHONE);
+    await openFile(page, text);
+    const alert = page.getByRole("alert");
+    await alert.waitFor();
+    expect(await alert.innerText()).toMatch(message);
+    expect(new URL(page.url()).hash).toBe("");
+  });
+
+  it("that the device refuses to keep is said so, with a way to save it", async () => {
+    const page = await openPage(stage, PHONE);
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("full", "QuotaExceededError");
+      };
+    });
+    await page.evaluate(() => {
+      location.hash = "#/demo";
+    });
+    await page.getByRole("button", { name: /Dunlin/ }).tap();
+    const alert = page.getByRole("alert").filter({ hasText: "could not be kept" });
+    await alert.waitFor();
+    await alert.getByRole("button", { name: "Save as a file" }).waitFor();
+  });
+});
+
+function caseOn(engine: unknown, findings: readonly unknown[] = []): string {
+  return JSON.stringify({ halfOrderCase: 1, engine, findings });
+}
