@@ -56,6 +56,7 @@ export const BOOT: readonly Fault[] = [
       { finding: "swap.lead", gives: { moved: 0.7 } },
       { finding: "swap.coil", gives: { moved: 0.45 } },
       { finding: "swap.rail", gives: { cured: 0.65 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     wears: [
       { fault: "coil.leg-leaks", times: 3 },
@@ -117,6 +118,7 @@ export const BOOT: readonly Fault[] = [
       { finding: "swap.lead", gives: { moved: 0.45 } },
       { finding: "swap.coil", gives: { moved: 0.3 } },
       { finding: "swap.rail", gives: { cured: 0.5 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     wears: [
       { fault: "boot.leaking", times: 3 },
@@ -177,6 +179,7 @@ export const BOOT: readonly Fault[] = [
       { finding: "wells-dried", gives: { yes: 0.8 } },
       { finding: "spark", gives: { none: 0.15, weak: 0.25 } },
       { finding: "swap.boot", gives: { moved: 0.2 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     wears: [
       { fault: "boot.leaking", times: 2 },
@@ -287,6 +290,7 @@ export const BOOT: readonly Fault[] = [
       { finding: "connector.push", gives: { cured: 0.1 } },
       { finding: "spark", gives: { none: 0.2, weak: 0.3 } },
       { finding: "swap.rail", gives: { cured: 0.8 } },
+      { finding: "trim.idle", gives: { lean: 0.22, raised: 0.15 } },
     ],
     wears: [{ fault: "coil.leg-leaks", times: 1.5 }],
     firstCheck: "check.rail-press",

@@ -117,6 +117,7 @@ export const LEAD: readonly Fault[] = [
       { finding: "lead.resistance", gives: { high: 0.1, equal: 0.88 } },
       { finding: "swap.lead", gives: { moved: 0.85 } },
       { finding: "swap.boot", gives: { moved: 0.15 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     wears: [
       { fault: "coil.leg-leaks", times: 2 },
@@ -224,6 +225,7 @@ export const LEAD: readonly Fault[] = [
       { finding: "swap.coil", gives: { moved: 0.75 } },
       { finding: "swap.rail", gives: { cured: 0.85 } },
       { finding: "swap.lead", gives: { moved: 0.1 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     wears: [
       { fault: "coil.leg-leaks", times: 2 },

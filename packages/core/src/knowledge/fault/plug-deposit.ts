@@ -88,7 +88,7 @@ export const PLUG_DEPOSIT: readonly Fault[] = [
     signs: [
       { finding: "onset", gives: { months: 0.5, weeks: 0.26, start: 0.12, driving: 0.06 } },
       { finding: "trend", gives: { worse: 0.7, stable: 0.27 } },
-      { finding: "codes", gives: { catalyst: 0.12, "cold-start": 0.1 } },
+      { finding: "codes", gives: { catalyst: 0.12, "cold-start": 0.1, lean: 0.08 } },
       { finding: "regime.smooths", gives: { yes: 0.42, partly: 0.33 } },
       {
         finding: "regime.warmth",
@@ -107,6 +107,7 @@ export const PLUG_DEPOSIT: readonly Fault[] = [
       { finding: "leak.sound", gives: { filler: 0.3, nowhere: 0.62 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.5 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     firstCheck: "check.plugs-out",
     mend: "Renew the plug; check crankcase vent, rings and guides for the oil.",
@@ -141,7 +142,7 @@ export const PLUG_DEPOSIT: readonly Fault[] = [
     signs: [
       { finding: "onset", gives: { weeks: 0.5, months: 0.28, driving: 0.12, "after-work": 0.01 } },
       { finding: "trend", gives: { worse: 0.75, stable: 0.23 } },
-      { finding: "codes", gives: { catalyst: 0.1, "oxygen-sensor": 0.06 } },
+      { finding: "codes", gives: { catalyst: 0.1, "oxygen-sensor": 0.06, lean: 0.08 } },
       { finding: "regime.smooths", gives: { worse: 0.34, no: 0.28, partly: 0.22 } },
       { finding: "regime.warmth", gives: { "hot-only": 0.34, "cold-only": 0.05 } },
       { finding: "sound", gives: { knock: 0.12 } },
@@ -150,6 +151,7 @@ export const PLUG_DEPOSIT: readonly Fault[] = [
       { finding: "plug.look", gives: { crust: 0.8, "steam-clean": 0.05, pale: 0.05, tan: 0.05 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.6 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     firstCheck: "check.plugs-out",
     mend: "Renew the plugs and find where the crust comes from.",

@@ -47,6 +47,7 @@ export const PLUG: readonly Fault[] = [
       { finding: "plug.gap", gives: { "very-wide": 0.43, wide: 0.4, "in-limit": 0.15 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.9 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     wears: [
       { fault: "coil.leg-leaks", times: 3 },
@@ -102,6 +103,7 @@ export const PLUG: readonly Fault[] = [
       { finding: "plug.gap", gives: { wide: 0.5, "very-wide": 0.35, "in-limit": 0.13 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.25 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     wears: [
       { fault: "coil.weak", times: 2 },
@@ -156,6 +158,7 @@ export const PLUG: readonly Fault[] = [
       },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.95 } },
+      { finding: "trim.idle", gives: { lean: 0.22, raised: 0.15 } },
     ],
     firstCheck: "check.plug-gap",
     mend: "Set the gap if the tip is whole, else renew the plug.",
@@ -329,6 +332,7 @@ export const PLUG: readonly Fault[] = [
       { finding: "swap.plug", gives: { moved: 0.5 } },
       { finding: "swap.boot", gives: { moved: 0.45 } },
       { finding: "swap.lead", gives: { moved: 0.35 } },
+      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
     ],
     wears: [
       { fault: "boot.leaking", times: 3 },
@@ -382,6 +386,7 @@ export const PLUG: readonly Fault[] = [
       { finding: "leak-down", gives: { leaking: 0.4, worn: 0.2 } },
       { finding: "cranking", gives: { "one-weak": 0.25, even: 0.72 } },
       { finding: "spark", gives: { strong: 0.95 } },
+      { finding: "trim.idle", gives: { lean: 0.22, raised: 0.15 } },
     ],
     wears: [{ fault: "boot.leaking", times: 2 }],
     firstCheck: "check.listen",
