@@ -2,6 +2,7 @@
 // (tests/exports.test.ts holds the list).
 
 export { checkFindings } from "./compile/check-finding.ts";
+export { shareOf } from "./compile/prior.ts";
 export { type CandidateEngine, candidateEngines } from "./engine/candidates.ts";
 export { checkProfile } from "./engine/check-profile.ts";
 export { describeEngine, type EngineDescription } from "./engine/describe-engine.ts";
@@ -38,20 +39,34 @@ export { type FaultAt, why } from "./explain/why.ts";
 export type { Answer, Finding } from "./knowledge/answer.ts";
 export { CAUTIONS } from "./knowledge/caution.ts";
 export { CHECKS } from "./knowledge/check.ts";
-export { MISFIRE_CODES } from "./knowledge/code.ts";
+// A workshop's own numbers over the tables, and what every number rests on.
+export { checkOverlay } from "./knowledge/check-overlay.ts";
+export { CODE_FAMILIES, type CodeFamily, MISFIRE_CODES } from "./knowledge/code.ts";
 // Knowledge: the tables, to read.
 export { FINDINGS } from "./knowledge/finding.ts";
 export { FAULTS, KNOWLEDGE, type Knowledge } from "./knowledge/knowledge.ts";
+export { overlayKnowledge } from "./knowledge/overlay.ts";
+export {
+  type KnownNumber,
+  type NumberTable,
+  type Provenance,
+  provenance,
+  type Tally,
+} from "./knowledge/provenance.ts";
 export type {
   Basis,
   CautionRow,
+  CheckChange,
   CheckRow,
+  CompanyRow,
   Confidence,
+  FaultChange,
   FaultRow,
   FindingKind,
   FindingRow,
   Grounds,
   OptionRow,
+  Overlay,
   Topic,
 } from "./knowledge/schema.ts";
 

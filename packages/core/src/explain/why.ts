@@ -94,6 +94,12 @@ function groundsOf(row: FaultRow | undefined, finding: Finding, knowledge: Knowl
   const about = (candidate: { readonly finding: string }): boolean =>
     candidate.finding === finding.finding;
   const stated = row?.signs.find(about) ?? row?.risks.find(about);
-  if (stated) return stated.grounds ?? (row as FaultRow).grounds;
+  if (row && stated) return changedGrounds(row, finding.finding) ?? stated.grounds ?? row.grounds;
   return (knowledge.findings.get(finding.finding) as { grounds: Grounds }).grounds;
+}
+
+/** A row that somebody changed in part stands, as a whole, on what they say. */
+function changedGrounds({ groundsOf = {} }: FaultRow, finding: string): Grounds | undefined {
+  const rows = [`signs.${finding}.gives.`, `risks.${finding}.times.`];
+  return Object.entries(groundsOf).find(([path]) => rows.some((row) => path.startsWith(row)))?.[1];
 }

@@ -18,6 +18,8 @@ export interface CodeFamily {
 }
 
 /** Numbers of the generic codes: published in the public standard, known here from restatements. */
+export const CODE_GROUNDS: Grounds = { basis: "common practice", confidence: "high" };
+
 export const CODE_FAMILIES: readonly CodeFamily[] = [
   {
     option: "lean",

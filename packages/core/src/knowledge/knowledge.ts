@@ -16,7 +16,7 @@ import { PLUG_DEPOSIT } from "./fault/plug-deposit.ts";
 import { SENSING } from "./fault/sensing.ts";
 import { SUPPLY } from "./fault/supply.ts";
 import { FINDINGS } from "./finding.ts";
-import type { CautionRow, CheckRow, CompanyRow, FaultRow, FindingRow } from "./schema.ts";
+import type { CautionRow, CheckRow, CompanyRow, FaultRow, FindingRow, Grounds } from "./schema.ts";
 import { SOMETHING_ELSE, TWO_FAULTS_SHARE } from "./something-else.ts";
 
 export interface Knowledge {
@@ -28,6 +28,7 @@ export interface Knowledge {
   readonly company: readonly CompanyRow[];
   /** Part of all complaints that has exactly two unrelated faults, before any finding. */
   readonly twoFaultsShare: number;
+  readonly twoFaultsGrounds: Grounds;
 }
 
 export const FAULTS: readonly FaultRow[] = [
@@ -54,4 +55,5 @@ export const KNOWLEDGE: Knowledge = {
   cautions: CAUTIONS,
   company: COMPANY,
   twoFaultsShare: TWO_FAULTS_SHARE.share,
+  twoFaultsGrounds: TWO_FAULTS_SHARE.grounds,
 };

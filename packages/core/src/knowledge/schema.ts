@@ -16,6 +16,12 @@ export interface Grounds {
   readonly source?: string;
 }
 
+/**
+ * Grounds of single numbers that rest on something else than their row or block, by path in the row
+ * (`shares.rail`, `risks.work.times.leads`). The tables need none; a workshop's own numbers bring them.
+ */
+export type GroundsOf = Readonly<Record<string, Grounds>>;
+
 /** Moments at which a fault may show, and how hard it then shows, 0 (not at all) to 1 (fully). */
 export interface Regimes {
   readonly coldStart: number;
@@ -96,6 +102,7 @@ export interface FaultRow<Risk extends RiskRow = RiskRow, Sign extends SignRow =
   readonly part: { readonly name: string; readonly at: PlaceKind };
   /** For every number of the row that does not bring its own. */
   readonly grounds: Grounds;
+  readonly groundsOf?: GroundsOf;
   readonly shares: Shares;
   readonly reach: Reach;
   /** Chance that it shows at a given moment: 1 a hard fault, 0.3 an intermittent one. */
@@ -229,6 +236,7 @@ export interface CheckRow {
   readonly yields: readonly string[];
   readonly suits?: readonly IgnitionKind[];
   readonly grounds: Grounds;
+  readonly groundsOf?: GroundsOf;
 }
 
 /** An answer makes it known that something must be put right with a repair, so that it lives. */
@@ -239,4 +247,48 @@ export interface CompanyRow {
   readonly parts: readonly string[];
   readonly say: string;
   readonly grounds: Grounds;
+}
+
+/** What changes in a known fault; every field may be left out, and what is left out stays. */
+export interface FaultChange {
+  /** For the numbers of this change that do not bring their own. */
+  readonly grounds?: Grounds;
+  readonly name?: string;
+  readonly about?: string;
+  /** The kinds that are named; the others stay. 0: this kind cannot have it. */
+  readonly shares?: Shares;
+  /** As a whole: it adds up to 1. */
+  readonly reach?: Reach;
+  readonly shows?: number;
+  readonly regimes?: Readonly<Partial<Regimes>>;
+  /** Option by option; a finding that the fault did not speak of is added. */
+  readonly risks?: readonly RiskRow[];
+  readonly signs?: readonly SignRow[];
+  readonly wears?: readonly WearRow[];
+  readonly firstCheck?: string;
+  readonly mend?: string;
+}
+
+export interface CheckChange {
+  readonly grounds?: Grounds;
+  readonly minutes?: number;
+}
+
+/** What stands behind a workshop's number that does not say. */
+export const UNSAID: Grounds = { basis: "common practice", confidence: "low" };
+
+/** A workshop's own numbers, to be laid over the tables. */
+export interface Overlay {
+  /** Whose numbers these are. */
+  readonly title?: string;
+  /** For every number that does not bring its own; `UNSAID` when left out. */
+  readonly grounds?: Grounds;
+  /** Part of all complaints that has exactly two unrelated faults. */
+  readonly twoFaultsShare?: number;
+  /** By id of a known fault. */
+  readonly faults?: Readonly<Record<string, FaultChange>>;
+  /** Whole rows. */
+  readonly newFaults?: readonly FaultRow[];
+  /** By id of a known check. */
+  readonly checks?: Readonly<Record<string, CheckChange>>;
 }

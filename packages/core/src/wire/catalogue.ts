@@ -30,7 +30,52 @@ const suits = z
 
 const REGIMES = ["coldStart", "coldIdle", "hotIdle", "cruise", "pull", "wet", "bumps"] as const;
 
-const reachSchema = z
+const groundsOf = z
+  .record(z.string(), grounds)
+  .meta({ description: "Grounds of single numbers, by path in the row" })
+  .exactOptional();
+
+export const sharesSchema = z
+  .strictObject({
+    distributor: z.number().exactOptional(),
+    pack: z.number().exactOptional(),
+    rail: z.number().exactOptional(),
+    hybrid: z.number().exactOptional(),
+    "coil-per-plug": z.number().exactOptional(),
+  })
+  .meta({ description: "Per 1,000 complaints, by ignition kind" });
+
+const regimesSchema = z
+  .strictObject({
+    coldStart: z.number(),
+    coldIdle: z.number(),
+    hotIdle: z.number(),
+    cruise: z.number(),
+    pull: z.number(),
+    wet: z.number(),
+    bumps: z.number(),
+  })
+  .meta({ description: "How hard it shows at each moment, 0 (not at all) to 1 (fully)" });
+
+export const riskSchema = z.strictObject({
+  finding: z.string(),
+  times: chances,
+  grounds: grounds.exactOptional(),
+});
+
+export const signSchema = z.strictObject({
+  finding: z.string(),
+  gives: chances,
+  grounds: grounds.exactOptional(),
+});
+
+export const wearSchema = z.strictObject({
+  fault: z.string(),
+  times: z.number(),
+  grounds: grounds.exactOptional(),
+});
+
+export const reachSchema = z
   .strictObject({
     own: z.number().exactOptional(),
     group: z.number().exactOptional(),
@@ -56,25 +101,14 @@ export const faultSchema: z.ZodType<FaultRow, FaultRow> = z
     at: placeKindSchema,
     part: z.strictObject({ name: z.string(), at: placeKindSchema }),
     grounds,
-    shares: chances.meta({ description: "Per 1,000 complaints, by ignition kind" }),
+    groundsOf,
+    shares: sharesSchema,
     reach: reachSchema,
     shows: z.number().meta({ description: "Chance that it shows at a given moment" }),
-    regimes: z.record(z.enum(REGIMES), z.number()),
-    risks: z.array(
-      z.strictObject({ finding: z.string(), times: chances, grounds: grounds.exactOptional() }),
-    ),
-    signs: z.array(
-      z.strictObject({ finding: z.string(), gives: chances, grounds: grounds.exactOptional() }),
-    ),
-    wears: z
-      .array(
-        z.strictObject({
-          fault: z.string(),
-          times: z.number(),
-          grounds: grounds.exactOptional(),
-        }),
-      )
-      .exactOptional(),
+    regimes: regimesSchema,
+    risks: z.array(riskSchema),
+    signs: z.array(signSchema),
+    wears: z.array(wearSchema).exactOptional(),
     firstCheck: z.string(),
     mend: z.string(),
   })
@@ -110,7 +144,6 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
       z.strictObject({ say: z.string(), more: z.string().exactOptional(), chance: z.number() }),
     ),
     grounds,
-    via: z.enum(["place", "misfire"]).exactOptional(),
     momentary: z.boolean().exactOptional(),
     byMisfire: z
       .union([
@@ -150,6 +183,7 @@ export const checkSchema: z.ZodType<CheckRow, CheckRow> = z
     yields: z.array(z.string()).meta({ description: "The findings that its outcome answers" }),
     suits,
     grounds,
+    groundsOf,
   })
   .meta({ id: "Check", description: "Something that can be tried, looked at or measured" });
 

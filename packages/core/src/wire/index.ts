@@ -20,6 +20,7 @@ export {
   findingRowSchema,
 } from "./catalogue.ts";
 export { findingSchema } from "./finding.ts";
+export { type OverlayReading, overlaySchema, parseOverlay } from "./overlay.ts";
 export { profileSchema } from "./profile.ts";
 export { ledgerSchema, rankingSchema } from "./ranking.ts";
 export { type Reading, readShape } from "./shape.ts";

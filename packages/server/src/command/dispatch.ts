@@ -4,6 +4,7 @@ import { version } from "../config.ts";
 import { catalogueCommand } from "./catalogue.ts";
 import { engineCommand, enginesCommand } from "./engine.ts";
 import { type Input, UsageError } from "./input.ts";
+import { knowledgeCommand } from "./knowledge.ts";
 import { rankCommand } from "./rank.ts";
 
 /** The streams of a process, as far as the command uses them. */
@@ -23,20 +24,24 @@ const SUBCOMMANDS: ReadonlyMap<string, Subcommand> = new Map([
   ["faults", catalogueCommand("faults")],
   ["findings", catalogueCommand("findings")],
   ["checks", catalogueCommand("checks")],
+  ["knowledge", knowledgeCommand],
 ]);
 
 const HELP = `half-order: ranks the likely faults behind an engine misfire
 
-  half-order rank [CASE.json] [--top N] [--why N] [--json]
+  half-order rank [CASE.json] [--top N] [--why N] [--knowledge OVERLAY.json] [--json]
       Ranks the faults of a case: a file, or standard input when none (or -) is given.
       --top N   how many faults to list (8 unless given)
       --why N   what each finding did to the odds of fault N of the list
+      --knowledge OVERLAY.json   your own numbers, laid over the ones it comes with
   half-order engine PROFILE.json|ID [--json]
       Works out the firing angles, companions, coils and connectors of an engine.
   half-order engines [--json]
       Lists the engines that come with the program.
   half-order faults|findings|checks [--json]
       Lists what the program knows. "findings" shows how to write each answer.
+  half-order knowledge [OVERLAY.json] [--json]
+      Lists the tables in short and what their numbers rest on, with your own numbers if given.
   half-order --help | --version
 
 A case is written like this:

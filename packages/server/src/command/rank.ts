@@ -1,8 +1,9 @@
 // `half-order rank`: the likely faults of a case, as JSON or as text.
 import { parseArgs } from "node:util";
-import { InputError, type Ledger, type Ranking, rank, why } from "@half-order/core";
+import { InputError, type Knowledge, type Ledger, type Ranking, rank, why } from "@half-order/core";
 import { type Case, parseCase } from "@half-order/core/wire";
 import { countOf, type Input, readJson, refuseExtra, UsageError } from "./input.ts";
+import { type Numbers, readNumbers } from "./knowledge.ts";
 import { sayLedger } from "./ledger-text.ts";
 import { sayRanking } from "./ranking-text.ts";
 import { json } from "./text.ts";
@@ -13,6 +14,7 @@ const OPTIONS = {
   json: { type: "boolean", default: false },
   why: { type: "string" },
   top: { type: "string" },
+  knowledge: { type: "string" },
 } as const;
 
 export async function rankCommand(args: readonly string[], stdin: Input): Promise<string> {
@@ -20,23 +22,42 @@ export async function rankCommand(args: readonly string[], stdin: Input): Promis
   refuseExtra(words.positionals, 1);
   const top = countOf("top", words.values.top) ?? TOP;
   const explained = countOf("why", words.values.why);
-  const reading = parseCase(await readJson(words.positionals[0], stdin));
+  const [file] = words.positionals;
+  const own = words.values.knowledge;
+  if (own === "-" && (file === undefined || file === "-")) {
+    throw new UsageError("Case and knowledge cannot both come from standard input.");
+  }
+  const numbers = await readNumbers(own, stdin);
+  const { knowledge } = numbers;
+  const reading = parseCase(await readJson(file, stdin));
   if ("problems" in reading) throw new InputError(reading.problems);
   const known = reading.case;
-  const ranking = rank(known.engine, known.findings);
-  const ledger = explained === undefined ? undefined : ledgerOf(known, ranking, explained);
-  if (words.values.json) return json(asObject(known, ranking, ledger));
-  const text = sayRanking(known, ranking, top);
+  const ranking = rank(known.engine, known.findings, { knowledge });
+  const ledger =
+    explained === undefined ? undefined : ledgerOf(known, ranking, explained, knowledge);
+  if (words.values.json) return json(asObject(known, ranking, ledger, numbers));
+  const text = sayRanking(known, ranking, top, numbers);
   return ledger ? `${text}\n${sayLedger(ledger, ranking)}` : text;
 }
 
-function ledgerOf({ engine, findings }: Case, { ranking }: Ranking, place: number): Ledger {
+function ledgerOf(
+  { engine, findings }: Case,
+  { ranking }: Ranking,
+  place: number,
+  knowledge: Knowledge,
+): Ledger {
   const fault = ranking[place - 1];
-  if (fault) return why(engine, findings, fault);
+  if (fault) return why(engine, findings, fault, knowledge);
   throw new UsageError(`--why ${place}: the list has ${ranking.length} faults.`);
 }
 
-/** The ranking itself, and beside it which engine it is for. */
-function asObject({ engine: { id, name } }: Case, ranking: Ranking, ledger: Ledger | undefined) {
-  return { engine: { id, name }, ...ranking, ...(ledger ? { why: ledger } : {}) };
+/** The ranking itself, and beside it which engine it is for and whose numbers it used. */
+function asObject(
+  { engine: { id, name } }: Case,
+  ranking: Ranking,
+  ledger: Ledger | undefined,
+  { from }: Numbers,
+) {
+  const own = from === undefined ? {} : { knowledge: from };
+  return { engine: { id, name }, ...own, ...ranking, ...(ledger ? { why: ledger } : {}) };
 }

@@ -2,6 +2,7 @@
 import {
   CAUTIONS,
   CHECKS,
+  type CheckRow,
   type CylinderName,
   FINDINGS,
   type Fit,
@@ -13,18 +14,30 @@ import {
   sayProbability,
 } from "@half-order/core";
 import type { Case } from "@half-order/core/wire";
+import type { Numbers } from "./knowledge.ts";
 import { dashed, percent, table, wrapped } from "./text.ts";
 
 /** Cylinders less likely than this to miss are not worth a line. */
 const WORTH_SAYING = 0.02;
 
-export function sayRanking({ title, engine }: Case, ranking: Ranking, top: number): string {
+export function sayRanking(
+  { title, engine }: Case,
+  ranking: Ranking,
+  top: number,
+  { knowledge: { checks }, from }: Numbers,
+): string {
   const faults = ranking.ranking.slice(0, top);
   const parts = [
     sayConflict(ranking.fit),
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
+    from === undefined ? "" : wrapped(`With the numbers of ${from} laid over the tables.`),
     sayOrders(ranking.orders),
-    faults.map((fault, i) => sayFault(fault, i + 1, engine.cylinders)).join(""),
+    faults
+      .map((fault, i) => {
+        const check = checks.find(({ id }) => id === fault.firstCheck);
+        return sayFault(fault, i + 1, engine.cylinders, check);
+      })
+      .join(""),
     sayMisses(ranking),
     sayRest(ranking),
     sayPutRight(ranking.alsoPutRight),
@@ -60,12 +73,17 @@ function sayOrders(orders: readonly OrderCandidate[] | undefined): string {
   return `The firing order is not known; it may be\n${table(rows)}`;
 }
 
-function sayFault(ranked: RankedFault, position: number, all: number): string {
+function sayFault(
+  ranked: RankedFault,
+  position: number,
+  all: number,
+  check: CheckRow | undefined,
+): string {
   const { probability, name, cylinders, firstCheck } = ranked;
   const number = `${position}.`.padStart(3);
   const said = sayProbability(probability).padEnd(18);
   const head = `${number} ${said} ${percent(probability).padStart(7)}  `;
-  const more = `${sayCylinders(cylinders, all)}. First: ${sayCheck(firstCheck)}.`;
+  const more = `${sayCylinders(cylinders, all)}. First: ${check ? sayCheck(check) : firstCheck}.`;
   return `${head}${name}\n${wrapped(more, " ".repeat(head.length))}`;
 }
 
@@ -74,11 +92,8 @@ function sayCylinders(cylinders: readonly CylinderName[], all: number): string {
   return cylinders.length === all ? "All cylinders" : `Cylinders ${cylinders.join(", ")}`;
 }
 
-function sayCheck(id: string): string {
-  const check = CHECKS.find((row) => row.id === id);
-  if (!check) return id;
-  const tool = check.tool === "none" ? "no tool" : check.tool;
-  return `${check.name} (${check.minutes} min, ${tool})`;
+function sayCheck({ name, minutes, tool }: CheckRow): string {
+  return `${name} (${minutes} min, ${tool === "none" ? "no tool" : tool})`;
 }
 
 function sayMisses({ cylinders, atRandom, noMisfire }: Ranking): string {
