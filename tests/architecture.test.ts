@@ -33,6 +33,17 @@ const WALLS: Readonly<Record<string, Readonly<Record<string, Pass>>>> = {
     compile: "all",
     inference: "all",
   },
+  // They look at everything and are looked at by nobody.
+  instrument: {
+    units: "all",
+    engine: "all",
+    physics: "all",
+    knowledge: "all",
+    model: "all",
+    compile: "all",
+    inference: "all",
+    explain: "all",
+  },
   wire: {
     units: "all",
     engine: "all",

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import * as door from "../packages/core/src/index.ts";
+import * as instrument from "../packages/core/src/instrument/index.ts";
 import * as wire from "../packages/core/src/wire/index.ts";
 import { withoutComments } from "./helper/import.ts";
 
@@ -30,6 +31,7 @@ const DOOR = {
     "rank",
     "resolveEngine",
     "sayProbability",
+    "sensitivity",
     "shareOf",
     "why",
   ],
@@ -64,6 +66,7 @@ const DOOR = {
     "Layout",
     "Ledger",
     "LedgerLine",
+    "NamedFlip",
     "NumberTable",
     "OptionRow",
     "OrderCandidate",
@@ -78,6 +81,9 @@ const DOOR = {
     "RankedFault",
     "RankedHypothesis",
     "Ranking",
+    "Sensitivity",
+    "SensitivityOptions",
+    "Stability",
     "Tally",
     "Topic",
   ],
@@ -107,8 +113,48 @@ const WIRE = {
   types: ["Case", "CaseDocument", "CaseReading", "OverlayReading", "Reading", "WhyDocument"],
 };
 
+const INSTRUMENT = {
+  values: [
+    "BIN_EDGES",
+    "brier",
+    "deviations",
+    "evenEdges",
+    "expectedCalibrationError",
+    "leading",
+    "logLoss",
+    "meanProbabilityOfTruth",
+    "meanReciprocalRank",
+    "murphy",
+    "randomOf",
+    "reliabilityBins",
+    "samplerOf",
+    "shakenKnowledge",
+    "topK",
+  ],
+  types: [
+    "AnswerSum",
+    "AnsweredCase",
+    "Bin",
+    "Deviation",
+    "DrawnCase",
+    "Forecast",
+    "Murphy",
+    "Question",
+    "Random",
+    "Sampler",
+    "Statement",
+    "Truth",
+  ],
+};
+
 describe.each([
   { name: "@half-order/core", file: "index.ts", module: door, expected: DOOR },
+  {
+    name: "@half-order/core/instrument",
+    file: "instrument/index.ts",
+    module: instrument,
+    expected: INSTRUMENT,
+  },
   { name: "@half-order/core/wire", file: "wire/index.ts", module: wire, expected: WIRE },
 ])("$name", ({ file, module, expected }) => {
   it("exports these values and no others", () => {

@@ -27,7 +27,7 @@ interface Published {
   readonly evidence: readonly { readonly given: Evidence; readonly probability: string }[];
 }
 
-const FILES = ["asia", "burglary-alarm", "sprinkler", "car-start", "car-starts"];
+const FILES = ["asia", "burglary-alarm", "sprinkler", "car-start", "car-starts", "fire"];
 const published = FILES.map((file) => {
   const path = join(import.meta.dirname, `../../fixtures/published/${file}.json`);
   return JSON.parse(readFileSync(path, "utf8")) as Published;

@@ -35,6 +35,13 @@ export type {
   RankedHypothesis,
   Ranking,
 } from "./explain/ranking.ts";
+export {
+  type NamedFlip,
+  type Sensitivity,
+  type SensitivityOptions,
+  type Stability,
+  sensitivity,
+} from "./explain/sensitivity.ts";
 export { type FaultAt, why } from "./explain/why.ts";
 export type { Answer, Finding } from "./knowledge/answer.ts";
 export { CAUTIONS } from "./knowledge/caution.ts";

@@ -25,7 +25,7 @@ export function countsLikelihood(counts: readonly number[]): (set: number) => nu
 }
 
 /** Share of the counts that a cylinder is expected to take. */
-function expectedShare(set: number, cylinder: number, cylinders: number): number {
+export function expectedShare(set: number, cylinder: number, cylinders: number): number {
   const missing = set === randomSet(cylinders) ? 0 : bits(set);
   if (missing === 0 || missing === cylinders) return 1 / cylinders;
   const isHit = Math.floor(set / 2 ** cylinder) % 2 === 1;

@@ -25,7 +25,7 @@ export interface RankOptions {
 }
 
 /** One candidate engine with its answer. */
-interface Part extends CandidateEngine {
+export interface Part extends CandidateEngine {
   readonly compiled: Compiled;
   readonly posterior: Posterior;
 }
@@ -85,7 +85,7 @@ export function rank(
 }
 
 /** All candidates, likeliest after the findings first. */
-function partsOf(
+export function partsOf(
   profile: EngineProfile,
   findings: readonly Finding[],
   knowledge: Knowledge,
