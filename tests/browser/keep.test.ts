@@ -61,6 +61,27 @@ describe.skipIf(!CHROMIUM)("a case", () => {
     await other.getByRole("link", { name: "Answers (1)" }).first().waitFor();
   });
 
+  it("loses nothing that its file held, and warns at once of a blinking lamp", async () => {
+    const file = {
+      halfOrderCase: 1,
+      title: "Shakes since Tuesday",
+      note: "The rail was off.",
+      engine: "demo.dunlin",
+      findings: [{ finding: "lamp", answer: "blinking" }],
+    };
+    const page = await openPage(stage, PHONE);
+    await openFile(page, JSON.stringify(file));
+    await ranked(page);
+    await page.getByText(/A blinking lamp means/).waitFor();
+    await page.goto(`${stage.address}#/question/onset`);
+    await page.getByText(/A blinking lamp means/).waitFor();
+    await page.goto(`${stage.address}#/answers`);
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as a file" }).tap();
+    const saved = readFileSync(await (await download).path(), "utf8");
+    expect(JSON.parse(saved)).toEqual(file);
+  });
+
   it.each([
     ["that is no JSON", "{ cylinders", /not a JSON file/],
     ["that is no case", '{"halfOrderCase":1}', /engine/],

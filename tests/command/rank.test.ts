@@ -91,14 +91,20 @@ describe("half-order rank for people", () => {
     expect(column).not.toContain("-0.0 dB");
   });
 
-  it("warns first of all when the findings disagree, and says which to look at again", async () => {
+  it("warns of danger first of all", async () => {
+    const { out } = await commandLine(["rank"], text);
+    expect(findings).toContainEqual({ finding: "lamp", answer: "blinking" });
+    expect(out).toMatch(/^CAUTION\. A blinking lamp /);
+  });
+
+  it("warns before the ranking when the findings disagree, and says which to look at again", async () => {
     const counts = { finding: "counts", answer: { "1": 500, "2": 0, "5": 0 } };
     const odd = { ...document, findings: [...findings, counts] };
     const conflict = rank(profile, odd.findings).fit;
     expect(conflict.conflictDb).toBeGreaterThan(1);
     const { out } = await commandLine(["rank"], JSON.stringify(odd));
-    const [firstLine] = out.split("\n");
-    expect(firstLine).toMatch(/^THE FINDINGS DISAGREE by \d+\.\d dB\. Look again at /);
+    expect(out).toMatch(/^THE FINDINGS DISAGREE by \d+\.\d dB\. Look again at /m);
+    expect(out.indexOf("DISAGREE")).toBeLessThan(out.indexOf(" 1. "));
     expect(out).toContain(`Look again at ${conflict.suspect?.finding}`);
   });
 

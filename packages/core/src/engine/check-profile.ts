@@ -48,7 +48,9 @@ function timed(profile: EngineProfile): IgnitionCase {
 
 function checkCount({ cylinders }: EngineProfile): readonly Problem[] {
   if (Number.isInteger(cylinders) && cylinders >= 1 && cylinders <= MAX_CYLINDERS) return [];
-  const message = `An engine with ${cylinders} cylinders cannot be ranked.`;
+  const message = Number.isNaN(cylinders)
+    ? "The number of cylinders is not a number."
+    : `An engine with ${cylinders} cylinders cannot be ranked.`;
   const hint = `Write a whole number from 1 to ${MAX_CYLINDERS}.`;
   return [{ code: "cylinders-count", path: "/cylinders", message, hint }];
 }

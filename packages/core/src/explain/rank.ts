@@ -13,6 +13,7 @@ import { type Posterior, posterior } from "../inference/posterior.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
 import { InputError } from "../units/problem.ts";
+import { cautionsOf } from "./caution.ts";
 import { putRight } from "./company.ts";
 import { mix, type Weighted } from "./mixture.ts";
 import type { Fit, OrderCandidate, RankedFault, Ranking } from "./ranking.ts";
@@ -56,6 +57,7 @@ export function rank(
     .sort(byProbability);
   const orders = ordersOf(parts);
   return {
+    cautions: cautionsOf(first.compiled.answered),
     ranking,
     components: [...mixed.components.entries()]
       .map(([component, { part, cylinders, probability }]) => ({

@@ -66,6 +66,8 @@ export interface PutRight {
 }
 
 export interface Ranking {
+  /** Ids of cautions that the answers call for at once. */
+  readonly cautions: readonly string[];
   /** All faults, likeliest first. */
   readonly ranking: readonly RankedFault[];
   readonly components: readonly RankedComponent[];

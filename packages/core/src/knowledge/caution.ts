@@ -4,6 +4,14 @@ import type { CautionRow } from "./schema.ts";
 
 export const CAUTIONS = [
   {
+    id: "blinking-lamp",
+    say: "A blinking lamp means that the catalyst is being ruined and may start a fire. Ease off now and stop where it is safe. If it blinks again at light throttle, do not drive on.",
+  },
+  {
+    id: "stray-voltage",
+    say: "Ignition voltage is escaping into the wiring. Stop: driving on can destroy the electronics.",
+  },
+  {
     id: "high-voltage",
     say: "Ignition voltage can kill. Engine off and key out before touching coils, cables or boots. With a pacemaker or other implant keep away from a running engine.",
   },

@@ -131,6 +131,8 @@ export interface OptionRow {
   readonly more?: string;
   /** `choice`: probability when no fault speaks (adds up to 1). Else: chance of the sign without cause. */
   readonly chance: number;
+  /** Caution (id) that this answer calls for at once. */
+  readonly caution?: string;
 }
 
 /** Classes of misfiring sets, for findings that see only how many cylinders miss and how. */

@@ -141,7 +141,12 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
       .meta({ description: "engine: one answer; else each answer names a cylinder" }),
     options: z.record(
       z.string(),
-      z.strictObject({ say: z.string(), more: z.string().exactOptional(), chance: z.number() }),
+      z.strictObject({
+        say: z.string(),
+        more: z.string().exactOptional(),
+        chance: z.number(),
+        caution: z.string().exactOptional(),
+      }),
     ),
     grounds,
     momentary: z.boolean().exactOptional(),

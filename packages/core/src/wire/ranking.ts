@@ -58,6 +58,7 @@ const putRightSchema = z.strictObject({
 });
 
 const rankingFields = {
+  cautions: z.array(z.string()).meta({ description: "Cautions called for at once, by id" }),
   ranking: z.array(rankedFaultSchema).meta({ description: "All faults, likeliest first" }),
   components: z.array(componentSchema).meta({ description: "Parts, whatever has failed in them" }),
   cylinders: z.array(

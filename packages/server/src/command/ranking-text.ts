@@ -28,6 +28,7 @@ export function sayRanking(
 ): string {
   const faults = ranking.ranking.slice(0, top);
   const parts = [
+    sayAtOnce(ranking.cautions),
     sayConflict(ranking.fit),
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
     from === undefined ? "" : wrapped(`With the numbers of ${from} laid over the tables.`),
@@ -48,6 +49,12 @@ export function sayRanking(
     ),
   ];
   return parts.filter(Boolean).join("\n");
+}
+
+function sayAtOnce(ids: readonly string[]): string {
+  return CAUTIONS.filter(({ id }) => ids.includes(id))
+    .map(({ say }) => wrapped(`CAUTION. ${say}`))
+    .join("");
 }
 
 function sayConflict({ conflictDb, suspect }: Fit): string {

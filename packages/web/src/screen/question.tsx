@@ -4,11 +4,12 @@ import type { VNode } from "preact";
 import { answersOf, profile, withdrawAnswer } from "../state/case.ts";
 import { firstQuestions, questionAfter, questionBefore, targetKind } from "../state/catalogue.ts";
 import { at, goTo } from "../state/route.ts";
+import { ranking } from "../state/thinking.ts";
 import { drawn, isDesk, missing } from "../state/view.ts";
 import { sayAnswer } from "../text/answer.ts";
 import { CODES, LEDGER, QUESTION } from "../text/en.ts";
 import { Asker } from "../ui/asker.tsx";
-import { SafeFirst } from "../ui/caution.tsx";
+import { Cautions, SafeFirst } from "../ui/caution.tsx";
 import { Heading, Under } from "../ui/heading.tsx";
 import { Dashed } from "../ui/option.tsx";
 
@@ -27,6 +28,7 @@ export function Question({ row }: { row: FindingRow }): VNode | null {
   return (
     <section class="question">
       {step === 0 && <SafeFirst />}
+      {!isDesk.value && <Cautions ids={ranking.value?.cautions ?? []} />}
       <p class="facts">{step < 0 ? QUESTION.own : QUESTION.step(step + 1, steps.length)}</p>
       <Heading of={row.id} level={isDesk.value ? 2 : 1}>
         {row.ask}

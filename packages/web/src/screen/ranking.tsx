@@ -8,6 +8,7 @@ import { breakdown, isWeighing, problems, ranking } from "../state/thinking.ts";
 import { drawn, isDesk, keyOf, picked } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { ANSWERS, RANKING } from "../text/en.ts";
+import { Cautions } from "../ui/caution.tsx";
 import { Bar, Chance, chanceText } from "../ui/chance.tsx";
 import { Apart, Conflict, Orders, PutRight } from "../ui/finding-of-ranking.tsx";
 import { Heading } from "../ui/heading.tsx";
@@ -55,6 +56,7 @@ function Ranked({ now }: { now: Ranking }): VNode {
   const current = picked.value;
   return (
     <>
+      <Cautions ids={now.cautions} />
       <Conflict now={now} />
       <ol class="ranked">
         {engine && shown.slice(0, place).map((fault) => row(fault))}

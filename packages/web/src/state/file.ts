@@ -19,8 +19,8 @@ export async function readCaseFile(file: Blob): Promise<FileReading> {
   const { parseCase } = await import("@half-order/core/wire");
   const reading = parseCase(value);
   if ("problems" in reading) return reading;
-  const { engine, findings } = reading.case;
-  return { doc: { halfOrderCase: 1, engine: shortened(value, engine), findings } };
+  const { engine, ...rest } = reading.case;
+  return { doc: { halfOrderCase: 1, ...rest, engine: shortened(value, engine) } };
 }
 
 /** A known engine stays the id that it was written as. */

@@ -6,6 +6,8 @@ import { openDB } from "idb";
 /** The document: what is exported, imported and kept. */
 export interface CaseDoc {
   readonly halfOrderCase: 1;
+  readonly title?: string;
+  readonly note?: string;
   /** The id of a profile that comes with the library, or a profile. */
   readonly engine: string | EngineProfile;
   readonly findings: readonly Finding[];

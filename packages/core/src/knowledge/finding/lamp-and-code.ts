@@ -13,7 +13,12 @@ export const LAMP_AND_CODE = [
     options: {
       off: { say: "Off", chance: 0.3 },
       steady: { say: "On, steady", chance: 0.45 },
-      blinking: { say: "Blinking now", more: "about once a second", chance: 0.15 },
+      blinking: {
+        say: "Blinking now",
+        more: "about once a second",
+        chance: 0.15,
+        caution: "blinking-lamp",
+      },
       "blinked-then-steady": { say: "It blinked, now steady", chance: 0.1 },
     },
     byMisfire: {

@@ -151,7 +151,6 @@ export const PLUG = [
     topic: "tried",
     kind: "choice",
     scope: "coil",
-    momentary: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       cured: { say: "The misfire went away", chance: 0.04 },

@@ -59,7 +59,7 @@ export const SENSE = [
     scope: "engine",
     grounds: { basis: "memory", confidence: "low" },
     options: {
-      petrol: { say: "Petrol, outside", chance: 0.08 },
+      petrol: { say: "Petrol, outside", chance: 0.08, caution: "fuel" },
       "petrol-in-oil": { say: "Petrol in the oil", chance: 0.02 },
       "rotten-egg": { say: "Rotten egg", chance: 0.04 },
       scorch: { say: "Hot metal or scorching", chance: 0.03 },
@@ -101,7 +101,7 @@ export const SENSE = [
     kind: "presence",
     scope: "engine",
     grounds: { basis: "memory", confidence: "low" },
-    options: { yes: { say: "Yes", chance: 0.01 } },
+    options: { yes: { say: "Yes", chance: 0.01, caution: "glowing-exhaust" } },
   },
   {
     id: "dark-look",
@@ -120,7 +120,7 @@ export const SENSE = [
     kind: "presence",
     scope: "engine",
     grounds: { basis: "memory", confidence: "low" },
-    options: { yes: { say: "Yes", chance: 0.02 } },
+    options: { yes: { say: "Yes", chance: 0.02, caution: "stray-voltage" } },
   },
   {
     id: "tachometer",
