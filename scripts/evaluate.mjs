@@ -1,5 +1,5 @@
 // Can the ranking be trusted? Cases drawn from the model itself, answered by the posterior.
-//   npm run build && npm run evaluate                    20,000 cases, a quarter of an hour
+//   npm run build && npm run evaluate                    20,000 cases, close to half an hour
 //   npm run build && npm run evaluate -- --cases 1000    fewer
 // Everything is drawn from fixed seeds. Tables are printed; reliability diagrams go to out/ as SVG.
 // It shows that the sums are right and how much rests on exact numbers. It cannot show that the numbers
@@ -24,6 +24,7 @@ import {
   shakenKnowledge,
   topK,
 } from "../packages/core/dist/instrument/index.js";
+import { evaluateSimulator } from "./evaluate/simulator.mjs";
 
 const SEED = 20271;
 const OUT = "out";
@@ -81,6 +82,7 @@ qualityTable();
 calibrationTable();
 firstPlaceTable();
 stabilityTable();
+await evaluateSimulator({ cases: Math.ceil(cases / 10) });
 
 // ---- drawing and answering -----------------------------------------------------------------------
 

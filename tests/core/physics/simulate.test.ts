@@ -1,0 +1,269 @@
+// Does the simulator do what physics demands of each break, and does it stay an independent witness?
+import { describe, expect, it } from "vitest";
+import { checkFindings } from "../../../packages/core/src/compile/check-finding.ts";
+import { profileById } from "../../../packages/core/src/engine/profile-library.ts";
+import { resolveEngine } from "../../../packages/core/src/engine/resolve-engine.ts";
+import { FAULTS, KNOWLEDGE } from "../../../packages/core/src/knowledge/knowledge.ts";
+import {
+  type SimulatedCase,
+  simulate,
+  simulatedFaults,
+} from "../../../packages/core/src/physics/simulate.ts";
+import {
+  SIMULATED_BREAKS,
+  type SimulatedFaultId,
+} from "../../../packages/core/src/physics/simulated-break.ts";
+import { leakedAir, sealedShare } from "../../../packages/core/src/physics/simulated-charge.ts";
+import { drive } from "../../../packages/core/src/physics/simulated-drive.ts";
+import { soundEngine } from "../../../packages/core/src/physics/simulated-engine.ts";
+import { lost } from "../../../packages/core/src/physics/simulated-sense.ts";
+import { randomOf } from "../../../packages/core/src/units/random.ts";
+import { packageSources } from "../../helper/import.ts";
+
+const rail = engineOf("generic.i4.1342.rail");
+const packs = engineOf("generic.i6.153624.pack");
+const KINDS = [
+  "generic.i4.1342.distributor",
+  "generic.i4.1342.pack",
+  "generic.i4.1342.rail",
+  "generic.v6.123456.hybrid",
+  "generic.i3.132.coil-per-plug",
+].map(engineOf);
+
+function engineOf(id: string) {
+  const profile = profileById(id);
+  if (!profile) throw new Error(`no profile ${id}`);
+  return resolveEngine(profile);
+}
+
+/** Some cases of one fault. */
+function cases(fault: SimulatedFaultId, count = 6, engine = rail): readonly SimulatedCase[] {
+  return Array.from({ length: count }, (_, i) => simulate(engine, { fault }, randomOf(100 + i)));
+}
+
+function answer(each: SimulatedCase, finding: string): unknown {
+  return each.findings.find((one) => one.finding === finding)?.answer;
+}
+
+function own({ place }: SimulatedCase): number {
+  return place.cylinders[0] as number;
+}
+
+function companion(each: SimulatedCase): number {
+  return each.parts.engine.companions[own(each)] as number;
+}
+
+describe("a sound engine", () => {
+  it.each(KINDS.map((engine) => [engine.profile.id, engine] as const))("%s fires", (_, engine) => {
+    const driven = drive(soundEngine(engine, 5000, randomOf(1)), randomOf(2));
+    expect(Math.max(...Object.values(driven).map(lost))).toBeLessThan(0.02);
+  });
+});
+
+describe("a double coil", () => {
+  it("loses its own cylinder only when one leg is shorted", () => {
+    for (const each of cases("coil.leg-leaks")) {
+      expect(each.drive.pull.share[own(each)]).toBeGreaterThan(0.5);
+      expect(each.drive.pull.share[companion(each)]).toBeLessThan(0.05);
+    }
+  });
+
+  it("loses or weakens both when a leg is open", () => {
+    const parts = soundEngine(rail, 5000, randomOf(3));
+    const boot = parts.boots[0];
+    if (!boot) throw new Error("no boot");
+    boot.breakV = Number.POSITIVE_INFINITY;
+    const open = drive(parts, randomOf(4));
+    expect([open.hotIdle.share[0], open.hotIdle.share[3]]).toEqual([1, 1]);
+    expect(open.hotIdle.share[1]).toBeLessThan(0.02);
+    boot.breakV = 16e3;
+    const narrow = drive(parts, randomOf(4));
+    expect(narrow.pull.share[0]).toBeGreaterThan(0.5);
+    expect(narrow.pull.share[3]).toBeGreaterThan(0.5);
+  });
+
+  it("takes the pair with it when it is dead, and both plugs are wet with petrol", () => {
+    const dead = cases("coil.half-dead", 8).filter(({ drive: d, place }) =>
+      place.cylinders.every((c) => d.hotIdle.share[c] === 1),
+    );
+    expect(dead.length).toBeGreaterThan(2);
+    for (const each of dead) {
+      expect(answer(each, "smell")).toContain("petrol");
+      for (const c of each.place.cylinders) {
+        expect(each.observeCheck("plug.look", c)).toBe("wet-petrol");
+        expect(each.observeCheck("spark", c)).toBe("none");
+      }
+      const others = [0, 1, 2, 3].filter((c) => !each.place.cylinders.includes(c));
+      for (const c of others) expect(each.observeCheck("plug.look", c)).toBe("tan");
+    }
+  });
+
+  it("moves its misses when it is exchanged, and a plug does not", () => {
+    const [each] = cases("coil.half-dead", 1, packs);
+    if (!each) throw new Error("no case");
+    expect(each.observeCheck("swap.coil", own(each))).toBe("moved");
+    expect(each.observeCheck("swap.plug", own(each))).toBe("stayed");
+  });
+});
+
+describe("fuel and air", () => {
+  it("leave the plug of a dead injector dry, and no smell of petrol", () => {
+    for (const each of cases("injector.dead")) {
+      expect(each.observeCheck("plug.look", own(each))).toBe("pale");
+      expect(answer(each, "smell")).not.toContain("petrol");
+    }
+  });
+
+  it("let a leak at a runner matter at idle and hardly when pulling", () => {
+    for (const each of cases("intake.runner-leak")) {
+      expect(lost(each.drive.hotIdle) + lost(each.drive.coldIdle)).toBeGreaterThan(0.03);
+      expect(each.drive.pull.share[own(each)]).toBeLessThan(0.05);
+      expect(each.drive.hotIdle.mixture.trim).toBeGreaterThan(each.drive.cruise.mixture.trim);
+    }
+  });
+
+  it("choke a leak below about half an atmosphere", () => {
+    expect(leakedAir(1e-6, 20e3)).toBe(leakedAir(1e-6, 50e3));
+    expect(leakedAir(1e-6, 95e3)).toBeLessThan(leakedAir(1e-6, 50e3));
+    // 0.6 · 1 mm² · 1 atm · 0.0404/√293, by hand
+    expect(leakedAir(1e-6, 35e3)).toBeCloseTo(1.435e-4, 6);
+  });
+
+  it("make a leaking injector worse after a hot stop", () => {
+    for (const each of cases("injector.leaking")) {
+      const { hotRestart, hotIdle } = each.drive;
+      const c = own(each);
+      expect(hotRestart.share[c]).toBeGreaterThanOrEqual((hotIdle.share[c] ?? 0) - 0.05);
+    }
+  });
+});
+
+describe("compression", () => {
+  it("is low in two neighbours when the gasket leaks between them", () => {
+    for (const each of cases("gasket.between-cylinders")) {
+      const kPa = rail.names.map((_, c) => Number(each.observeCheck("compression", c)));
+      const low = kPa.flatMap((p, c) => (p < 0.8 * Math.max(...kPa) ? [c] : []));
+      expect(low).toEqual(each.place.cylinders);
+      expect(rail.neighbours).toContainEqual(low);
+    }
+  });
+
+  it("suffers less from a leak the faster the engine turns", () => {
+    const [each] = cases("valve.leaking", 1);
+    if (!each) throw new Error("no case");
+    const at = (rpm: number) => sealedShare(each.parts, own(each), { rpm, warmth: 1 });
+    expect(at(250)).toBeLessThan(at(750));
+    expect(at(750)).toBeLessThan(at(3000));
+  });
+
+  it("rises with oil when rings leak, and not when a valve does", () => {
+    for (const [fault, wet] of [
+      ["rings.worn", "rises"],
+      ["valve.leaking", "no-rise"],
+    ] as const) {
+      for (const each of cases(fault, 3)) {
+        expect(each.observeCheck("compression.wet", own(each))).toBe(wet);
+      }
+    }
+  });
+});
+
+describe("where it shows", () => {
+  it("is under load first with a worn gap", () => {
+    for (const each of cases("plug.gap-worn")) {
+      const { pull, hotIdle, cruise } = each.drive;
+      expect(lost(pull)).toBeGreaterThan(lost(hotIdle));
+      expect(lost(pull)).toBeGreaterThan(lost(cruise));
+    }
+  });
+
+  it("is wet and cold, never warm and dry, with water in a well", () => {
+    for (const each of cases("well.water")) {
+      expect(each.drive.wet.share[own(each)]).toBeGreaterThan(0.5);
+      expect(each.drive.climb.share[own(each)]).toBeLessThan(0.02);
+      expect(answer(each, "regime.weather")).toBe("wet-only");
+    }
+  });
+
+  it("is on bumps with a loose connector", () => {
+    // A contact opens for runs of sparks, so that one case alone says little.
+    const loose = cases("connector.loose", 10);
+    const total = (regime: "bumps" | "cruise") =>
+      loose.reduce((sum, each) => sum + lost(each.drive[regime]), 0);
+    expect(total("bumps")).toBeGreaterThan(5 * total("cruise"));
+    expect(loose.filter((each) => answer(each, "regime.bumps") === "yes").length).toBeGreaterThan(
+      7,
+    );
+  });
+
+  it("is at idle with a gap too small to light, under load with one too wide", () => {
+    for (const each of cases("plug.gap-wrong", 8)) {
+      const { hotIdle, pull } = each.drive;
+      const c = own(each);
+      const isClosed = (each.parts.plugs[c]?.gapM ?? 0) < each.parts.nominalGapM;
+      const difference = (pull.share[c] ?? 0) - (hotIdle.share[c] ?? 0);
+      expect(isClosed ? -difference : difference).toBeGreaterThanOrEqual(0);
+    }
+  });
+
+  it("is in all cylinders at once when the crank signal drops out", () => {
+    for (const each of cases("crank-sensor.weak")) {
+      const { share } = each.drive.cruise;
+      expect(Math.max(...share) - Math.min(...share)).toBeLessThan(0.05);
+    }
+  });
+});
+
+describe("a case", () => {
+  it("is the same for the same seed", () => {
+    const at = (seed: number) => simulate(rail, { fault: "boot.leaking" }, randomOf(seed));
+    expect(at(7).findings).toEqual(at(7).findings);
+    expect(at(7).drive).toEqual(at(7).drive);
+    expect(at(7).drive).not.toEqual(at(8).drive);
+  });
+
+  it.each(KINDS.map((engine) => [engine.profile.id, engine] as const))(
+    "of %s holds findings and answers that the ranking takes",
+    (_, engine) => {
+      for (const fault of simulatedFaults(engine)) {
+        const each = simulate(engine, { fault }, randomOf(5));
+        const onDemand = [...KNOWLEDGE.findings.values()].flatMap((row) => {
+          const c = row.scope === "engine" ? undefined : own(each);
+          const isSuited = row.suits?.includes(engine.ignition) ?? true;
+          const seen = isSuited ? each.observeCheck(row.id, c) : undefined;
+          return seen === undefined ? [] : [{ finding: row.id, answer: seen, cylinder: c }];
+        });
+        const findings = [...each.findings, ...onDemand].map(
+          ({ finding, answer: a, cylinder }) => ({
+            finding,
+            answer: a,
+            ...(cylinder === undefined ? {} : { cylinder: engine.names[cylinder] ?? 0 }),
+          }),
+        );
+        expect(checkFindings(engine.profile, findings, KNOWLEDGE), fault).toEqual([]);
+      }
+    },
+  );
+
+  it("breaks faults of the catalogue at the places it has for them", () => {
+    const places = new Map<string, string>(FAULTS.map(({ id, at }) => [id, at]));
+    for (const [id, { at }] of Object.entries(SIMULATED_BREAKS))
+      expect(places.get(id), id).toBe(at);
+    expect(Object.keys(SIMULATED_BREAKS).length).toBeGreaterThanOrEqual(26);
+  });
+});
+
+describe("the witness", () => {
+  it("imports units, engine and its own room, nothing with weights", () => {
+    const sources = packageSources().filter(({ file }) => /core\/src\/physics\/simul/.test(file));
+    expect(sources.length).toBeGreaterThan(8);
+    const strangers = sources.flatMap(({ file, imports }) =>
+      imports.flatMap(({ of, file: target }) =>
+        target && /core\/src\/(?:units|engine|physics)\//.test(target)
+          ? []
+          : [`${file} imports ${of}. The simulator may import units, engine and physics.`],
+      ),
+    );
+    expect(strangers).toEqual([]);
+  });
+});
