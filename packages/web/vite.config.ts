@@ -16,6 +16,4 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
   },
-  // Place for the plugin that compiles sw/worker.ts and writes dist/sw.js with the list of built files.
-  plugins: [],
 });

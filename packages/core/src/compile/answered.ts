@@ -45,7 +45,7 @@ export function answeredOf(
 }
 
 /** Index of a cylinder by its name; numbers may be written as text. */
-export function cylinderIndex(engine: Engine, name: CylinderName): number | undefined {
+function cylinderIndex(engine: Engine, name: CylinderName): number | undefined {
   const index = engine.names.findIndex((known) => String(known) === String(name));
   return index < 0 ? undefined : index;
 }

@@ -14,6 +14,11 @@ export interface Instance {
   readonly share: number;
 }
 
+/** How a fault at a place is named in a ranking: `coil.half-dead@coil 2+5`. */
+export function instanceKey({ fault, place }: Instance): string {
+  return `${fault.id}@${place.id}`;
+}
+
 /** Least factor that "this was asked and is not so" may put on a risk. */
 const LEAST_RISK = 0.05;
 

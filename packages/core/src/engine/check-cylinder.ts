@@ -65,7 +65,7 @@ function repeated(
 }
 
 /** The problem of a name that no cylinder of this engine has. */
-export function unknownCylinder(
+function unknownCylinder(
   name: CylinderName,
   path: string,
   names: readonly CylinderName[],

@@ -9,7 +9,7 @@
 /** Crank degrees of a full four-stroke cycle. */
 export const CYCLE_DEG = 720;
 /** Crank degrees from one top dead centre of a cylinder to its next. */
-export const REVOLUTION_DEG = 360;
+const REVOLUTION_DEG = 360;
 
 /** Rounding errors of added intervals stay far below this; real mismatches far above, degrees. */
 const SLACK_DEG = 1e-6;

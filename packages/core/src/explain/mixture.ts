@@ -1,33 +1,22 @@
 // Mixes the posteriors of several engines into one, by fault and place as people name them.
-import { partCylinders } from "../compile/compile.ts";
-import type { Instance } from "../compile/prior.ts";
-import type { Engine } from "../engine/engine.ts";
+import { type Compiled, partCylinders } from "../compile/compile.ts";
+import { type Instance, instanceKey } from "../compile/prior.ts";
+import type { CandidateEngine } from "../engine/candidates.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import type { Posterior } from "../inference/posterior.ts";
 import { randomSet } from "../model/diagnosis-model.ts";
-import type { RankedHypothesis } from "./ranking.ts";
+import type { RankedComponent, RankedHypothesis } from "./ranking.ts";
 
-/** One engine's posterior with its weight; weights add up to 1. */
-export interface Weighted {
-  readonly engine: Engine;
-  readonly weight: number;
+/** One engine that it may be, with its answer; weights add up to 1. */
+export interface Part extends CandidateEngine {
+  readonly compiled: Compiled;
   readonly posterior: Posterior;
-  readonly instances: readonly Instance[];
-  readonly componentKeys: readonly string[];
-  readonly componentOf: Uint32Array;
 }
 
-export interface Mixed {
+interface Mixed {
   /** By `fault@place`, without "something else". */
   readonly faults: ReadonlyMap<string, number>;
-  readonly components: ReadonlyMap<
-    string,
-    {
-      readonly part: string;
-      readonly cylinders: readonly CylinderName[];
-      readonly probability: number;
-    }
-  >;
+  readonly components: readonly RankedComponent[];
   /** By cylinder name: misses steadily. */
   readonly cylinders: ReadonlyMap<string, number>;
   readonly atRandom: number;
@@ -41,14 +30,11 @@ export interface Mixed {
 
 const HYPOTHESES_TOLD = 10;
 
-export function mix(parts: readonly Weighted[]): Mixed {
+export function mix(parts: readonly Part[]): Mixed {
   const faults = new Map<string, number>();
-  const components = new Map<
-    string,
-    { part: string; cylinders: readonly CylinderName[]; probability: number }
-  >();
+  const components = new Map<string, RankedComponent>();
   const cylinders = new Map<string, number>();
-  const sum = (of: (part: Weighted) => number): number =>
+  const sum = (of: (part: Part) => number): number =>
     parts.reduce((total, part) => total + part.weight * of(part), 0);
   for (const part of parts) {
     addFaults(faults, part);
@@ -57,51 +43,53 @@ export function mix(parts: readonly Weighted[]): Mixed {
   }
   return {
     faults,
-    components,
+    components: [...components.values()],
     cylinders,
     atRandom: sum(({ engine, posterior }) => posterior.set[randomSet(engine.names.length)] ?? 0),
     noMisfire: sum(({ posterior }) => posterior.set[0] ?? 0),
     hypotheses: hypothesesOf(parts),
-    somethingElse: sum(({ posterior, instances }) => posterior.fault[instances.length - 1] ?? 0),
+    somethingElse: sum(({ posterior }) => posterior.fault.at(-1) ?? 0),
     unsearched: sum(({ posterior }) => posterior.unsearched),
     visited: parts.reduce((total, { posterior }) => total + posterior.visited, 0),
     entropyBits: sum(({ posterior }) => posterior.entropyBits),
   };
 }
 
-function addFaults(faults: Map<string, number>, part: Weighted): void {
-  part.instances.slice(0, -1).forEach(({ fault, place }, number) => {
-    const key = `${fault.id}@${place.id}`;
-    const probability = part.weight * (part.posterior.fault[number] ?? 0);
-    faults.set(key, (faults.get(key) ?? 0) + probability);
+function addFaults(faults: Map<string, number>, { weight, posterior, compiled }: Part): void {
+  named(compiled).forEach((instance, number) => {
+    const key = instanceKey(instance);
+    faults.set(key, (faults.get(key) ?? 0) + weight * (posterior.fault[number] ?? 0));
   });
 }
 
+/** All instances but "something else", which is the last. */
+function named({ instances }: Compiled): readonly Instance[] {
+  return instances.slice(0, -1);
+}
+
 function addComponents(
-  components: Map<
-    string,
-    { part: string; cylinders: readonly CylinderName[]; probability: number }
-  >,
-  { engine, weight, posterior, instances, componentKeys, componentOf }: Weighted,
+  components: Map<string, RankedComponent>,
+  { engine, weight, posterior, compiled }: Part,
 ): void {
   const seen = new Set<number>();
-  instances.slice(0, -1).forEach(({ fault, place }, number) => {
-    const component = componentOf[number] as number;
-    if (seen.has(component)) return;
-    seen.add(component);
-    const key = componentKeys[component] ?? "";
-    const at = partCylinders(engine, fault, place.cylinders);
-    components.set(key, {
+  named(compiled).forEach(({ fault, place }, number) => {
+    const at = compiled.model.component[number] as number;
+    if (seen.has(at)) return;
+    seen.add(at);
+    const component = compiled.componentKeys[at] ?? "";
+    const sofar = components.get(component)?.probability ?? 0;
+    components.set(component, {
+      component,
       part: fault.part.name,
-      cylinders: at.map((c) => engine.names[c] as CylinderName),
-      probability:
-        (components.get(key)?.probability ?? 0) + weight * (posterior.component[component] ?? 0),
+      cylinders: partCylinders(engine, fault, place.cylinders).map(
+        (c) => engine.names[c] as CylinderName,
+      ),
+      probability: sofar + weight * (posterior.component[at] ?? 0),
     });
   });
 }
 
-function addCylinders(cylinders: Map<string, number>, part: Weighted): void {
-  const { engine, weight, posterior } = part;
+function addCylinders(cylinders: Map<string, number>, { engine, weight, posterior }: Part): void {
   const random = randomSet(engine.names.length);
   engine.names.forEach((name, cylinder) => {
     let misses = 0;
@@ -113,20 +101,17 @@ function addCylinders(cylinders: Map<string, number>, part: Weighted): void {
   });
 }
 
-function hypothesesOf(parts: readonly Weighted[]): readonly RankedHypothesis[] {
+function hypothesesOf(parts: readonly Part[]): readonly RankedHypothesis[] {
   const byKey = new Map<string, RankedHypothesis>();
-  for (const { posterior, instances, weight } of parts) {
+  for (const { posterior, compiled, weight } of parts) {
     for (const { faults, probability } of posterior.best) {
-      const named = faults.map((f) => ({
-        fault: instances[f]?.fault.id ?? "",
-        place: instances[f]?.place.id ?? "",
-      }));
-      const key = named
-        .map(({ fault, place }) => `${fault}@${place}`)
-        .sort()
-        .join(" & ");
+      const members = faults.map((f) => compiled.instances[f] as Instance);
+      const key = members.map(instanceKey).sort().join(" & ");
       const sofar = byKey.get(key)?.probability ?? 0;
-      byKey.set(key, { faults: named, probability: sofar + weight * probability });
+      byKey.set(key, {
+        faults: members.map(({ fault, place }) => ({ fault: fault.id, place: place.id })),
+        probability: sofar + weight * probability,
+      });
     }
   }
   return [...byKey.values()]

@@ -3,19 +3,19 @@
 
 import { checkFindings } from "../compile/check-finding.ts";
 import { type Compiled, compile } from "../compile/compile.ts";
-import type { Instance } from "../compile/prior.ts";
-import { type CandidateEngine, candidateEngines } from "../engine/candidates.ts";
+import { type Instance, instanceKey } from "../compile/prior.ts";
+import { candidateEngines } from "../engine/candidates.ts";
 import { sayNames } from "../engine/cylinder-name.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { ambiguityGroups } from "../inference/ambiguity.ts";
 import { conflictDb, mostConflicting, withAnswers } from "../inference/fit.ts";
-import { type Posterior, posterior } from "../inference/posterior.ts";
+import { posterior } from "../inference/posterior.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
 import { InputError } from "../units/problem.ts";
 import { cautionsOf } from "./caution.ts";
 import { putRight } from "./company.ts";
-import { mix, type Weighted } from "./mixture.ts";
+import { mix, type Part } from "./mixture.ts";
 import type { Fit, OrderCandidate, RankedFault, Ranking } from "./ranking.ts";
 
 export interface RankOptions {
@@ -23,12 +23,6 @@ export interface RankOptions {
   readonly tolerance?: number;
   /** Other tables than the ones that come with the library. */
   readonly knowledge?: Knowledge;
-}
-
-/** One candidate engine with its answer. */
-export interface Part extends CandidateEngine {
-  readonly compiled: Compiled;
-  readonly posterior: Posterior;
 }
 
 /** Faults below this are not looked at for ambiguity. */
@@ -51,7 +45,7 @@ export function rank(
   const parts = partsOf(profile, findings, knowledge, options.tolerance);
   const first = parts[0] as Part;
   const homes = homesOf(parts);
-  const mixed = mix(parts.map((part) => weigh(part)));
+  const mixed = mix(parts);
   const ranking = [...mixed.faults.entries()]
     .map(([key, probability]) => rankedFault(homes.get(key) as Home, probability))
     .sort(byProbability);
@@ -59,14 +53,7 @@ export function rank(
   return {
     cautions: cautionsOf(first.compiled.answered),
     ranking,
-    components: [...mixed.components.entries()]
-      .map(([component, { part, cylinders, probability }]) => ({
-        component,
-        part,
-        cylinders,
-        probability,
-      }))
-      .sort(byProbability),
+    components: [...mixed.components].sort(byProbability),
     cylinders: first.engine.names.map((cylinder) => ({
       cylinder,
       misses: mixed.cylinders.get(String(cylinder)) ?? 0,
@@ -115,17 +102,6 @@ function evidenceFor({ compiled, posterior: after }: Part): number {
   return after.total / before.total;
 }
 
-function weigh({ engine, weight, compiled, posterior: p }: Part): Weighted {
-  return {
-    engine,
-    weight,
-    posterior: p,
-    instances: compiled.instances,
-    componentKeys: compiled.componentKeys,
-    componentOf: compiled.model.component,
-  };
-}
-
 /** Where a fault at a place is first met among the candidates. */
 interface Home {
   readonly part: Part;
@@ -159,11 +135,6 @@ function rankedFault({ part, number, instance }: Home, probability: number): Ran
     mend: fault.mend,
     firstCheck: fault.firstCheck,
   };
-}
-
-/** How a fault at a place is named in a ranking: `coil.half-dead@coil 2+5`. */
-export function instanceKey({ fault, place }: Instance): string {
-  return `${fault.id}@${place.id}`;
 }
 
 function ordersOf(parts: readonly Part[]): readonly OrderCandidate[] | undefined {

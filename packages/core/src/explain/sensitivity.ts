@@ -1,16 +1,15 @@
 // What would change the first place? Which single number, moved how far; and how often it holds when all
 // numbers are a little off.
-import { checkFindings } from "../compile/check-finding.ts";
 import type { Compiled } from "../compile/compile.ts";
+import { instanceKey } from "../compile/prior.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { posterior } from "../inference/posterior.ts";
 import { type Flip, flip, type Weight } from "../inference/sensitivity.ts";
 import { shakenModel } from "../inference/shake.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
-import { InputError } from "../units/problem.ts";
 import { type Random, randomOf } from "../units/random.ts";
-import { instanceKey, partsOf } from "./rank.ts";
+import { partsOf } from "./rank.ts";
 
 export interface SensitivityOptions {
   /** Of the shaking; the same seed gives the same answer. Default 1. */
@@ -55,7 +54,7 @@ export interface Sensitivity {
 }
 
 /** All weights are shaken by a factor of two: standard deviation in natural log-odds. */
-export const SHAKE_SIGMA = Math.LN2;
+const SHAKE_SIGMA = Math.LN2;
 
 const SHAKES = 100;
 /** Probability left unsearched: first places are hardly ever so close, and rough is faster. */
@@ -77,8 +76,6 @@ export function sensitivity(
   findings: readonly Finding[],
   { seed = 1, shakes = SHAKES, knowledge = KNOWLEDGE }: SensitivityOptions = {},
 ): Sensitivity {
-  const problems = checkFindings(profile, findings, knowledge);
-  if (problems.length > 0) throw new InputError(problems);
   const [part] = partsOf(profile, findings, knowledge, ROUGH.tolerance);
   const { compiled, posterior: now } = part as { compiled: Compiled; posterior: Ranked };
   const leading = firstFaults(now, 2);

@@ -2,6 +2,7 @@
 
 import { checkFindings } from "../compile/check-finding.ts";
 import { compile } from "../compile/compile.ts";
+import { instanceKey } from "../compile/prior.ts";
 import { candidateEngines } from "../engine/candidates.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { EngineProfile } from "../engine/profile.ts";
@@ -11,7 +12,6 @@ import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
 import type { FaultRow, Grounds } from "../knowledge/schema.ts";
 import { InputError } from "../units/problem.ts";
 import { decibans, odds } from "../units/weight.ts";
-import { instanceKey } from "./rank.ts";
 import type { Ledger, LedgerLine } from "./ranking.ts";
 
 /** Probability that intermediate sums may leave unsearched; the column adds up whatever it is. */

@@ -4,7 +4,7 @@ import { decibans } from "../units/weight.ts";
 import { expectedSetLikelihood, likelihoodRow } from "./evidence.ts";
 
 /** Faults whose likelihoods differ by less than this in all, in decibans, stand in one group. */
-export const APART_DB = 1;
+const APART_DB = 1;
 
 /**
  * Groups of two or more of the given faults whose rows of likelihoods differ by less than 1 dB in

@@ -59,7 +59,7 @@ function addPair(
   const [ka, kb] = [evidence.kindOf[a] as number, evidence.kindOf[b] as number];
   const said = evidence.pair(ka, kb);
   const third = most === 3 ? thirds(ka, kb) : undefined;
-  const [sa, sb] = [evidence.triple(ka, kb, ka), evidence.triple(ka, kb, kb)];
+  const [sa, sb] = third ? [evidence.triple(ka, kb, ka), evidence.triple(ka, kb, kb)] : [0, 0];
   for (let t = 0; t < size; t++) {
     const base = two[t] as number;
     let weight = base * said;

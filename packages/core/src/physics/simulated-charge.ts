@@ -46,7 +46,7 @@ export function leakedAir(areaM2: number, intakePa: number): number {
 }
 
 /** Air that one cylinder draws, kg/s. */
-export function drawnAir({ intakePa, rpm, chargeK }: SimulatedRegime): number {
+function drawnAir({ intakePa, rpm, chargeK }: SimulatedRegime): number {
   return ((SWEPT_M3 * FILLING * intakePa) / (GAS_CONSTANT * chargeK)) * (rpm / 120);
 }
 

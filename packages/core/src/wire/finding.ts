@@ -4,7 +4,7 @@ import { z } from "zod";
 import type { Answer, Finding } from "../knowledge/answer.ts";
 import { cylinderNameSchema } from "./profile.ts";
 
-export const answerSchema: z.ZodType<Answer, Answer> = z
+const answerSchema: z.ZodType<Answer, Answer> = z
   .union([
     z.string().max(80),
     z.number(),
