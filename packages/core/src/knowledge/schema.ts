@@ -237,8 +237,64 @@ export interface CheckRow {
   /** The findings its outcome answers. */
   readonly yields: readonly string[];
   readonly suits?: readonly IgnitionKind[];
+  /** What must come off first; its minutes are not in `minutes`, and are paid once. */
+  readonly access?: readonly string[];
+  /** Chance that a brittle part breaks on the way; none unless given. */
+  readonly breaks?: number;
   readonly grounds: Grounds;
   readonly groundsOf?: GroundsOf;
+}
+
+/** Something that comes off before a hand gets at a part, once for everything behind it. */
+export interface AccessRow {
+  readonly id: string;
+  /** The state it leaves: "coil rail off". */
+  readonly say: string;
+  /** Off and on again, on an engine that is easy to reach. */
+  readonly minutes: number;
+  /** `cylinder`, `coil`: off at one of them only. */
+  readonly at: "engine" | "bank" | "coil" | "cylinder";
+  readonly suits?: readonly IgnitionKind[];
+  readonly grounds: Grounds;
+}
+
+/** What the parts of a repair cost, roughly; a workshop lays its own prices over it. */
+export type PartsPrice = "none" | "small" | "medium" | "large";
+
+/** Something that is mended or renewed, and what that cures. */
+export interface RepairRow {
+  readonly id: string;
+  /** What the hand does, as an order; `{at}` stands for the place in words. */
+  readonly name: string;
+  /** Where it is done; a repair of a `set` cures the faults of each of its parts. */
+  readonly at: PlaceKind;
+  /** Chance that the engine is cured of the fault by it. */
+  readonly mends: readonly { readonly fault: string; readonly works: number }[];
+  /** Work alone, without `access`, on an engine that is easy to reach. */
+  readonly minutes: number;
+  /** 0 anyone … 4 professional. */
+  readonly skill: number;
+  readonly tool: Tool;
+  readonly parts: PartsPrice;
+  readonly access?: readonly string[];
+  readonly cautions: readonly string[];
+  /** Steps of the put-back list (ids) that it calls for. */
+  readonly putBack: readonly string[];
+  readonly suits?: readonly IgnitionKind[];
+  readonly grounds: Grounds;
+  readonly groundsOf?: GroundsOf;
+}
+
+/** One step between the last bolt and the first start. */
+export interface PutBackRow {
+  readonly id: string;
+  /** As an order; `{torque}` and `{gap}` stand for the figures of the profile. */
+  readonly say: string;
+  /** Said instead where the profile does not hold the figure. */
+  readonly without?: string;
+  readonly suits?: readonly IgnitionKind[];
+  /** Ascending: in which order the hand does it. */
+  readonly order: number;
 }
 
 /** An answer makes it known that something must be put right with a repair, so that it lives. */
