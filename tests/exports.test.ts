@@ -18,6 +18,7 @@ const DOOR = {
     "InputError",
     "KNOWLEDGE",
     "MISFIRE_CODES",
+    "REPAIR_RESULTS",
     "allProfiles",
     "candidateEngines",
     "checkFindings",
@@ -37,6 +38,7 @@ const DOOR = {
   ],
   types: [
     "Answer",
+    "AtHand",
     "Basis",
     "CandidateEngine",
     "CautionRow",
@@ -81,6 +83,8 @@ const DOOR = {
     "RankedFault",
     "RankedHypothesis",
     "Ranking",
+    "RepairDone",
+    "RepairResult",
     "Sensitivity",
     "SensitivityOptions",
     "Stability",
@@ -92,6 +96,7 @@ const DOOR = {
 const WIRE = {
   values: [
     "CASE_VERSION",
+    "atHandSchema",
     "caseSchema",
     "cautionSchema",
     "checkSchema",
@@ -107,6 +112,7 @@ const WIRE = {
     "profileSchema",
     "rankingSchema",
     "readShape",
+    "repairDoneSchema",
     "resolveCase",
     "whySchema",
   ],

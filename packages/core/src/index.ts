@@ -43,7 +43,14 @@ export {
   sensitivity,
 } from "./explain/sensitivity.ts";
 export { type FaultAt, why } from "./explain/why.ts";
-export type { Answer, Finding } from "./knowledge/answer.ts";
+export {
+  type Answer,
+  type AtHand,
+  type Finding,
+  REPAIR_RESULTS,
+  type RepairDone,
+  type RepairResult,
+} from "./knowledge/answer.ts";
 export { CAUTIONS } from "./knowledge/caution.ts";
 export { CHECKS } from "./knowledge/check.ts";
 // A workshop's own numbers over the tables, and what every number rests on.

@@ -212,17 +212,20 @@ export interface CautionRow {
 }
 
 /** What a check needs at hand, roughly from least to most equipment. */
-export type Tool =
-  | "none"
-  | "light"
-  | "hand tools"
-  | "spark tester"
-  | "test lamp"
-  | "meter"
-  | "code reader"
-  | "gauge"
-  | "smoke machine"
-  | "scope";
+export const TOOLS = [
+  "none",
+  "light",
+  "hand tools",
+  "spark tester",
+  "test lamp",
+  "meter",
+  "code reader",
+  "gauge",
+  "smoke machine",
+  "scope",
+] as const;
+
+export type Tool = (typeof TOOLS)[number];
 
 export interface CheckRow {
   readonly id: string;

@@ -4,28 +4,36 @@ import { checkFindings } from "../compile/check-finding.ts";
 import { candidateEngines } from "../engine/candidates.ts";
 import type { EngineProfile } from "../engine/profile.ts";
 import { allProfiles, profileById } from "../engine/profile-library.ts";
-import type { Finding } from "../knowledge/answer.ts";
+import type { AtHand, Finding, RepairDone } from "../knowledge/answer.ts";
 import { nearest } from "../units/nearest.ts";
 import { InputError, type Problem, pointer } from "../units/problem.ts";
 import { findingSchema } from "./finding.ts";
 import { profileSchema } from "./profile.ts";
 import { readShape } from "./shape.ts";
+import { atHandSchema, repairDoneSchema } from "./work.ts";
 
 export const CASE_VERSION = 1;
 
-/** A case in the form in which it is written: the engine may be the id of a known one. */
-export interface CaseDocument {
-  readonly halfOrderCase?: typeof CASE_VERSION;
+/** What a case holds beside engine and findings; all of it may be left out. */
+interface Beside {
   readonly title?: string;
   readonly note?: string;
+  /** What was mended, in the order in which it was done. */
+  readonly repairs?: readonly RepairDone[];
+  readonly atHand?: AtHand;
+  /** ISO 8601: when the engine was believed to be mended. */
+  readonly closed?: string;
+}
+
+/** A case in the form in which it is written: the engine may be the id of a known one. */
+export interface CaseDocument extends Beside {
+  readonly halfOrderCase?: typeof CASE_VERSION;
   readonly engine: string | EngineProfile;
   readonly findings: readonly Finding[];
 }
 
 /** A case that can be ranked: its engine is known and its findings make sense on it. */
-export interface Case {
-  readonly title?: string;
-  readonly note?: string;
+export interface Case extends Beside {
   readonly engine: EngineProfile;
   readonly findings: readonly Finding[];
 }
@@ -50,6 +58,23 @@ const fields = {
       description: "What was found; an empty list when nothing is known yet",
       examples: [[{ finding: "lamp", answer: "steady" }]],
     }),
+  repairs: z
+    .array(repairDoneSchema)
+    .max(200)
+    .meta({
+      description: "What was mended, in the order in which it was done",
+      examples: [[{ repair: "repair.plug-set", result: "same" }]],
+    })
+    .exactOptional(),
+  atHand: atHandSchema.exactOptional(),
+  closed: z
+    .string()
+    .max(40)
+    .meta({
+      description: "ISO 8601: when the engine was believed to be mended",
+      examples: ["2026-05-01T09:30:00Z"],
+    })
+    .exactOptional(),
 };
 
 export const caseSchema: z.ZodType<CaseDocument, CaseDocument> = z.strictObject(fields).meta({
@@ -100,16 +125,12 @@ export function parseCase(value: unknown): CaseReading {
 }
 
 /** Finds the engine of a well-formed case and checks that engine and findings make sense. */
-export function resolveCase({ title, note, engine, findings }: CaseDocument): CaseReading {
+export function resolveCase({ halfOrderCase, engine, ...rest }: CaseDocument): CaseReading {
   const profile = typeof engine === "string" ? profileById(engine) : engine;
   if (!profile) return { problems: [unknownEngine(String(engine))] };
-  const problems = checkCase(profile, findings);
+  const problems = checkCase(profile, rest.findings);
   if (problems.length > 0) return { problems };
-  const words = {
-    ...(title === undefined ? {} : { title }),
-    ...(note === undefined ? {} : { note }),
-  };
-  return { case: { ...words, engine: profile, findings } };
+  return { case: { ...rest, engine: profile } };
 }
 
 /** The findings are judged against the engine, so only once that is sound. */

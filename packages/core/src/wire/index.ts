@@ -24,3 +24,4 @@ export { type OverlayReading, overlaySchema, parseOverlay } from "./overlay.ts";
 export { profileSchema } from "./profile.ts";
 export { ledgerSchema, rankingSchema } from "./ranking.ts";
 export { type Reading, readShape } from "./shape.ts";
+export { atHandSchema, repairDoneSchema } from "./work.ts";
