@@ -19,6 +19,7 @@ const BUILD_OUTPUTS = [
   "packages/server/dist/main.js",
   "packages/server/dist/command.js",
   "packages/web/dist/index.html",
+  "packages/web/dist/sw.js",
 ];
 /** Everything the build writes: removed before a build, or outputs of deleted sources would live on. */
 const BUILD_FOLDERS = [
@@ -26,6 +27,7 @@ const BUILD_FOLDERS = [
   "packages/server/dist",
   "packages/web/dist",
   ".cache/types",
+  ".cache/sw",
   ".cache/tsc",
 ];
 
@@ -84,6 +86,7 @@ function build() {
   run(process.execPath, ["node_modules/typescript/bin/tsc", "--build"], "The type check");
   const vite = ["node_modules/vite/bin/vite.js", "build", "packages/web", "--logLevel", "warn"];
   run(process.execPath, vite, "The build of the page");
+  run(process.execPath, ["scripts/offline.mjs"], "The list of files for use without a network");
   // The stamp is of the sources as they were before: a change made meanwhile is built next time.
   write(BUILD_STAMP, stamp);
 }

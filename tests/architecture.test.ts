@@ -24,6 +24,17 @@ const WALLS: Readonly<Record<string, Readonly<Record<string, Pass>>>> = {
   model: { units: "all" },
   compile: { units: "all", engine: "all", knowledge: "all", model: "all", physics: "all" },
   inference: { units: "all", model: "all" },
+  // Costs and chances of anything that does not run: it needs to know no model of ours.
+  planning: { units: "all" },
+  // Rules, lists and dates round a repair. Answers are checked and read as for the ranking; nothing here
+  // asks for a probability.
+  service: {
+    units: "all",
+    engine: "all",
+    physics: "all",
+    knowledge: "all",
+    compile: ["check-finding.ts", "answered.ts"],
+  },
   explain: {
     units: "all",
     engine: "all",
@@ -32,6 +43,17 @@ const WALLS: Readonly<Record<string, Readonly<Record<string, Pass>>>> = {
     model: "all",
     compile: "all",
     inference: "all",
+  },
+  advice: {
+    units: "all",
+    engine: "all",
+    knowledge: "all",
+    model: "all",
+    compile: "all",
+    inference: "all",
+    planning: "all",
+    service: "all",
+    explain: "all",
   },
   // They look at everything and are looked at by nobody.
   instrument: {
@@ -43,15 +65,20 @@ const WALLS: Readonly<Record<string, Readonly<Record<string, Pass>>>> = {
     compile: "all",
     inference: "all",
     explain: "all",
+    service: "all",
+    advice: "all",
   },
   wire: {
     units: "all",
     engine: "all",
     // A case that is read must be one that can be ranked.
-    compile: ["check-finding.ts"],
+    compile: ["check-finding.ts", "repair.ts"],
     // The names of topics; rows are described by their types. An overlay that is read must fit.
-    knowledge: ["schema.ts", "knowledge.ts", "check-overlay.ts"],
+    knowledge: ["schema.ts", "answer.ts", "knowledge.ts", "check-overlay.ts"],
     explain: "types",
+    advice: "types",
+    // A record of plugs that is read must be one of its engine.
+    service: ["record.ts"],
   },
 };
 

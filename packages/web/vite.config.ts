@@ -1,19 +1,68 @@
 // Builds the page into packages/web/dist. No preset: preact's JSX and the library's sources are all it needs.
-import { defineConfig } from "vite";
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { defineConfig, runnerImport, type UserConfig } from "vite";
 
-export default defineConfig({
-  root: import.meta.dirname,
-  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
-  resolve: {
-    // Setting this replaces vite's own list, so that list is repeated after ours.
-    conditions: ["half-order-source", "module", "browser", "development|production"],
-  },
-  build: {
-    outDir: "dist",
-    emptyOutDir: true,
-    target: "es2022",
-    // The page's security policy allows no inline script and no data: address but for images.
-    modulePreload: { polyfill: false },
-    assetsInlineLimit: 0,
-  },
+// Setting this replaces vite's own list, so that list is repeated after ours.
+const conditions = ["half-order-source", "module", "browser", "development|production"];
+const packed = join(import.meta.dirname, "../../.cache/packed");
+const source = (path: string): string => join(import.meta.dirname, "src", path);
+
+export default defineConfig(async ({ command }): Promise<UserConfig> => {
+  if (command === "build") await pack();
+  return {
+    root: import.meta.dirname,
+    // Relative, so that the page can lie in any folder of any static host.
+    base: "./",
+    oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+    resolve: { conditions, alias: command === "build" ? STAND_INS : [] },
+    build: {
+      outDir: "dist",
+      emptyOutDir: true,
+      target: "es2022",
+      manifest: true,
+      assetsInlineLimit: 0,
+      rolldownOptions: { output: { codeSplitting: { groups: GROUPS } } },
+      modulePreload: {
+        // The page's security policy allows no inline script and no data: address but for images.
+        polyfill: false,
+        // The thread has no document to put hints into.
+        resolveDependencies: (file, deps) => (/thread/.test(file) ? [] : deps),
+      },
+    },
+  };
 });
+
+/**
+ * Few files instead of many small ones, each with all that it needs and those before it have not: what page
+ * and thread share, what the first screens need, what a case needs. Every other screen is a file of its
+ * own, fetched when it is first shown.
+ */
+const GROUPS = [
+  { name: "engine", test: /core\/src\/(?:engine|units)\//, priority: 4 },
+  { name: "page", test: /web\/src\/(?:page|screen\/pick)\.tsx$/, priority: 3 },
+  { name: "asked", test: /web\/src\/packed\/asked\.ts$/, priority: 2 },
+  { name: "case", test: /web\/src\/screen\/(?:case|question|check)\.tsx$/, priority: 1 },
+];
+
+/** The tables travel as data, packed small (see `src/packed/pack.ts`), and not as script. */
+const STAND_INS = [
+  { find: /^.*\/knowledge\/knowledge\.ts$/, replacement: source("packed/knowledge.ts") },
+  { find: /^.*\/knowledge\/finding\.ts$/, replacement: source("packed/finding.ts") },
+  { find: /^.*\/knowledge\/check\.ts$/, replacement: source("packed/check.ts") },
+  { find: /^\.\/page-words\.ts$/, replacement: source("packed/page-words.ts") },
+  { find: /^\.\/thread-tables\.ts$/, replacement: source("packed/thread-tables.ts") },
+  { find: /^#packed\//, replacement: `${packed}/` },
+];
+
+/** Writes the files that the stand-ins fetch, from the tables as they are now. */
+async function pack(): Promise<void> {
+  const { module } = await runnerImport<typeof import("./packing.ts")>(
+    join(import.meta.dirname, "packing.ts"),
+    { resolve: { conditions, noExternal: true }, logLevel: "error" },
+  );
+  mkdirSync(packed, { recursive: true });
+  for (const [name, content] of Object.entries(module.packedFiles())) {
+    writeFileSync(join(packed, name), JSON.stringify(content));
+  }
+}

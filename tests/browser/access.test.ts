@@ -42,6 +42,9 @@ const SCREENS: readonly (readonly [string, string])[] = [
   ["all findings", "#/add"],
   ["the answers", "#/answers"],
   ["a check", "#/check/check.plugs-out"],
+  ["other checks", "#/checks"],
+  ["all cases", "#/cases"],
+  ["what is at hand", "#/hand"],
 ];
 
 const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [

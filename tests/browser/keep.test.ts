@@ -83,7 +83,7 @@ describe.skipIf(!CHROMIUM)("a case", () => {
   });
 
   it.each([
-    ["that is no JSON", "{ cylinders", /not a JSON file/],
+    ["that is no JSON", "{ cylinders", /not JSON: at line 1, column 3/],
     ["that is no case", '{"halfOrderCase":1}', /engine/],
     ["with an engine that cannot be", caseOn({ cylinders: 0, ignition: "rail" }), /cylinders/i],
     [

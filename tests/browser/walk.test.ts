@@ -86,7 +86,12 @@ describe.skipIf(!CHROMIUM)("a walk from the start to a ranking", () => {
 async function noteResult(page: Page): Promise<void> {
   const answers = page.locator(".foot").getByRole("link", { name: /^Answers/ });
   const before = await answers.innerText();
-  await page.locator(".next .result .option").first().tap();
+  await page
+    .locator(".next")
+    .getByRole("link", { name: /^How it is done/ })
+    .tap();
+  await page.locator(".steps > li").first().waitFor();
+  await page.locator(".result .option").first().tap();
   await page.goto(`${stage.address}#/ranking`);
   await ranked(page);
   expect(await answers.innerText()).not.toBe(before);

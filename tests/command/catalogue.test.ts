@@ -50,10 +50,32 @@ describe("the lists", () => {
     }
   });
 
-  it("take no names", async () => {
-    const { code, err } = await commandLine(["faults", "coil"]);
-    expect(code).toBe(2);
-    expect(err).toContain('"coil" is one name too many.');
+  it("show one row by its id", async () => {
+    const { code, out } = await commandLine(["findings", "lamp"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^ {2}lamp: /m);
+    expect(out.match(/^ {2}\S+: /gm)).toHaveLength(1);
+    const programs = await commandLine(["checks", "check.spark-both", "--json"]);
+    expect(JSON.parse(programs.out)).toEqual(
+      asJson(CHECKS.filter(({ id }) => id === "check.spark-both")),
+    );
+  });
+
+  it("show all rows that a word names, in their ids or their words", async () => {
+    const { out } = await commandLine(["faults", "CABLE"]);
+    const named = FAULTS.filter(({ name, part }) => /cable/i.test(`${name} ${part.name}`));
+    expect(named.length).toBeGreaterThan(1);
+    for (const { id } of named) expect(out).toContain(`  ${id} `);
+    expect(out).not.toContain("injector.dead");
+  });
+
+  it("name the nearest ids where a word names nothing, and take one word", async () => {
+    const none = await commandLine(["findings", "lampp"]);
+    expect(none.code).toBe(2);
+    expect(none.err).toMatch(/goes by "lampp"; the nearest ids are lamp, /);
+    const two = await commandLine(["faults", "coil", "dead"]);
+    expect(two.code).toBe(2);
+    expect(two.err).toContain('"dead" is one name too many.');
   });
 });
 
@@ -100,6 +122,15 @@ describe("half-order engine", () => {
     const { code, err } = await commandLine(["engine"], '{"cylinder":4,"ignition":"rail"}');
     expect(code).toBe(2);
     expect(err).toContain('/cylinder: There is no field "cylinder" here. Write "cylinders"');
+  });
+
+  it("says in one sentence that a case is no profile", async () => {
+    const { code, err } = await commandLine(
+      ["engine"],
+      '{ "engine": "demo.tern", "findings": [] }',
+    );
+    expect(code).toBe(2);
+    expect(err).toMatch(/^This is a case, not an engine profile: .*\n$/);
   });
 
   it("names the nearest ids", async () => {

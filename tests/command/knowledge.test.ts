@@ -54,13 +54,16 @@ describe("half-order knowledge", () => {
       twoFaultsShare,
       findings: rows,
       checks,
+      repairs,
+      access,
       cautions,
       company,
     } = KNOWLEDGE;
     const { total, byBasis, byConfidence, byTable } = provenance(KNOWLEDGE);
     expect(JSON.parse(out)).toEqual(
       asJson({
-        ...{ faults, somethingElse, twoFaultsShare, checks, cautions, company },
+        ...{ faults, somethingElse, twoFaultsShare, checks, repairs, access },
+        ...{ cautions, company },
         findings: [...rows.values()],
         codes: CODE_FAMILIES,
         numbers: { total, byBasis, byConfidence, byTable },
@@ -103,7 +106,7 @@ describe("half-order rank --knowledge", () => {
   it("says so to people too, with one's own minutes", async () => {
     const { out } = await commandLine(["rank", known, "--knowledge", ours, "--top", "30"]);
     expect(out).toContain("With the numbers of Harbour laid over the tables.");
-    expect(out).toContain("(77 min, code reader)");
+    expect(out.replaceAll(/\s+/g, " ")).toContain("(77 min, code reader)");
     expect((await commandLine(["rank", known])).out).not.toContain("laid over");
   });
 

@@ -52,16 +52,39 @@ describe("half-order rank --json", () => {
 });
 
 describe("half-order rank for people", () => {
-  it("lists faults in order, each with figures, cylinders and first check", async () => {
+  it("lists parts in order, each with figures, cylinders, ways to fail and first check", async () => {
     const { code, out } = await commandLine(["rank"], text);
     expect(code).toBe(0);
     expect(out).toContain("Café run: Tern 3.0");
-    const places = ranking.ranking.slice(0, 8).map(({ name }) => out.indexOf(`  ${name}\n`));
-    expect(places.every((place) => place > 0)).toBe(true);
-    expect(places).toEqual(places.toSorted((a, b) => a - b));
-    expect(out).toMatch(/^ 1\. +about \d+ in \d+ +[\d.]+ % {2}\S/m);
-    expect(out).toMatch(/Cylinders 2, 5\. First: /);
-    expect(out).toMatch(/\(\d+ min, /);
+    const heads = [...out.matchAll(/^(?:each )?about \d+ in \d+ +([\d.]+) % {2}\S/gm)];
+    expect(heads).toHaveLength(8);
+    const figures = heads.map(([, percent]) => Number(percent));
+    expect(figures).toEqual(figures.toSorted((a, b) => b - a));
+    expect(out).toMatch(/^about \d+ in \d+ +[\d.]+ % {2}Coil, cylinders 2 and 5$/m);
+    expect(out).toMatch(/^ +1\. +[\d.]+ % {3}Coil of 2 and 5 dead\n +First: \S/m);
+    expect(out.replaceAll(/\s+/g, " ")).toMatch(/First: [^.]+ \(\d+ min, [^)]+\)\./);
+  });
+
+  it("numbers faults as --json and --why count them", async () => {
+    const { out } = await commandLine(["rank"], text);
+    const numbered = [...out.matchAll(/^ +(\d+)\. +[<\d.]+ % {3}(\S.*)$/gm)];
+    expect(numbered.length).toBeGreaterThanOrEqual(8);
+    for (const [, number, name] of numbered) {
+      expect(ranking.ranking[Number(number) - 1]?.name.startsWith(`${name}`)).toBe(true);
+    }
+  });
+
+  it("says alike what is alike: three coils before any finding are one entry", async () => {
+    const { out } = await commandLine(["rank"], '{ "engine": "demo.tern", "findings": [] }');
+    const { ranking: open } = rank(profile, []);
+    const [entry = ""] =
+      out.match(/^each about .* Coil, cylinders 1 and 4 \/ 2 and 5 \/ 3 and 6\n.*/m) ?? [];
+    const [, from, to] = /(\d+)-(\d+)\./.exec(entry) ?? [];
+    const names = open.slice(Number(from) - 1, Number(to)).map(({ name }) => name);
+    expect(names.toSorted()).toEqual(
+      ["1 and 4", "2 and 5", "3 and 6"].map((at) => `Coil of ${at} dead`),
+    );
+    expect(entry).toContain("Coil of 1 and 4 / 2 and 5 / 3 and 6 dead");
   });
 
   it("says what misses, what it leaves open, what is dangerous, and what the figures are", async () => {
@@ -76,25 +99,34 @@ describe("half-order rank for people", () => {
 
   it.each([1, 3])("--top %i lists so many", async (top) => {
     const { out } = await commandLine(["rank", "--top", String(top)], text);
-    expect(out.match(/^ *\d+\. .* % {2}/gm)).toHaveLength(top);
+    expect(out.match(/^(each )?about .* % {2}/gm)).toHaveLength(top);
   });
 
-  it("--why adds a column of dB that adds up", async () => {
+  it("--why adds a column of dB that adds up as it is printed", async () => {
     const { out } = await commandLine(["rank", "--why", "1"], text);
     const column = out.slice(out.indexOf(`Why ${first.name}`));
     expect(column).toContain(`(${first.fault} at ${first.place})`);
-    const figures = [...column.matchAll(/ ([+-]\d+\.\d) dB/g)].map(([, db]) => Number(db));
+    const figures = [...column.matchAll(/^ +([+-]\d+\.\d) dB/gm)].map(([, db]) => Number(db));
     expect(figures).toHaveLength(findings.length + 2);
     const sum = figures.slice(0, -1).reduce((total, db) => total + db, 0);
-    // Each of four figures is rounded to 0.1 dB, so their sum is off by 0.2 at most.
-    expect(Math.abs(sum - (figures.at(-1) ?? 0))).toBeLessThan(0.2 + 1e-9);
+    expect(sum).toBeCloseTo(figures.at(-1) ?? 0, 9);
     expect(column).not.toContain("-0.0 dB");
   });
 
-  it("warns of danger first of all", async () => {
+  it("--why tells questions, answers and grounds in people's words", async () => {
+    const { out } = await commandLine(["rank", "--why", "1"], text);
+    const column = out.slice(out.indexOf(`Why ${first.name}`));
+    expect(column).toMatch(/dB {2}The engine warning lamp\? Blinking now +rough estimate$/m);
+    expect(column).toMatch(/dB {2}Which codes .*\? P0302, P0305 +\S/m);
+    expect(column).not.toMatch(/memory|confidence/);
+  });
+
+  it("warns of danger first of all, and of what checks bring before it names one", async () => {
     const { out } = await commandLine(["rank"], text);
     expect(findings).toContainEqual({ finding: "lamp", answer: "blinking" });
     expect(out).toMatch(/^CAUTION\. A blinking lamp /);
+    expect(out.indexOf("Before you touch anything")).toBeGreaterThan(0);
+    expect(out.indexOf("Ignition voltage can kill.")).toBeLessThan(out.indexOf("First: "));
   });
 
   it("warns before the ranking when the findings disagree, and says which to look at again", async () => {
@@ -104,7 +136,7 @@ describe("half-order rank for people", () => {
     expect(conflict.conflictDb).toBeGreaterThan(1);
     const { out } = await commandLine(["rank"], JSON.stringify(odd));
     expect(out).toMatch(/^THE FINDINGS DISAGREE by \d+\.\d dB\. Look again at /m);
-    expect(out.indexOf("DISAGREE")).toBeLessThan(out.indexOf(" 1. "));
+    expect(out.indexOf("DISAGREE")).toBeLessThan(out.indexOf("Likely parts"));
     expect(out).toContain(`Look again at ${conflict.suspect?.finding}`);
   });
 
@@ -128,8 +160,9 @@ describe("half-order rank for people", () => {
     const engine = { cylinders: 4, ignition: "pack" };
     const { out } = await commandLine(["rank"], JSON.stringify({ engine, findings: [] }));
     expect(out).toContain("The firing order is not known; it may be");
-    expect(out).toMatch(/^ {2}1-3-4-2 +\d+ %/m);
-    expect(out).toContain("All cylinders. First: ");
+    expect(out).toMatch(/^ {2}1-3-4-2 +\d+ % +first then: [A-Z]/m);
+    expect(out).not.toContain("@");
+    expect(out).toContain(", all cylinders\n");
   });
 });
 
@@ -152,6 +185,29 @@ describe("half-order rank refuses", () => {
     expect(out).toBe("");
     expect(err).toContain(message);
     expect(err).not.toMatch(/\bat .*\.ts:\d+/);
+  });
+
+  it("a profile in place of a case, in one sentence", async () => {
+    const { code, err } = await commandLine(["rank"], '{ "cylinders": 4, "ignition": "rail" }');
+    expect(code).toBe(2);
+    expect(err).toMatch(/^This is an engine profile, not a case: .*\n$/);
+  });
+
+  it("an unsound engine and unsound findings in one go", async () => {
+    const bad = {
+      engine: { cylinders: 6, ignition: "rail", firingOrder: [1, 2] },
+      findings: [
+        { finding: "lamp", answer: true },
+        { finding: "lmap", answer: "on" },
+      ],
+    };
+    const { code, err } = await commandLine(["rank"], JSON.stringify(bad));
+    expect(code).toBe(2);
+    expect(err.trimEnd().split("\n")).toEqual([
+      expect.stringMatching(/^\/engine\/firingOrder: /),
+      expect.stringMatching(/^\/findings\/0\/answer: true is no answer to "lamp"\. Write "off", /),
+      expect.stringMatching(/^\/findings\/1\/finding: There is no finding "lmap"\. /),
+    ]);
   });
 
   it("an unsound case, a line for each problem", async () => {

@@ -19,8 +19,8 @@ const IDS = {
 
 /**
  * Not among the questions: `plug.look` and `injector.cut`. Both follow from the misfiring set and from
- * signs of faults at once, and the product of the two is no distribution over answers where a fault
- * covers a cylinder without making it miss. A sampler has to scale it, the posterior does not.
+ * signs of faults at once. Their product is scaled for each fault over all sets that it reaches; a
+ * sampler, which draws the set first, has to scale it set by set.
  */
 export const QUESTIONS: readonly Question[] = [
   { finding: "complaint.main" },

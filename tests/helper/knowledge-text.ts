@@ -1,5 +1,6 @@
 // Every piece of prose in the knowledge, with its address.
 import { KNOWLEDGE } from "../../packages/core/src/index.ts";
+import { serviceProse } from "./service-text.ts";
 
 export interface Prose {
   readonly at: string;
@@ -26,12 +27,15 @@ export function* prose(): Generator<Prose> {
     yield { at: `${check.id}/name`, text: check.name };
     for (const [i, text] of check.steps.entries()) yield { at: `${check.id}/steps/${i}`, text };
   }
+  for (const { id, name } of KNOWLEDGE.repairs) yield { at: `${id}/name`, text: name };
+  for (const { id, say } of KNOWLEDGE.access) yield { at: `${id}/say`, text: say };
   for (const caution of KNOWLEDGE.cautions) {
     yield { at: `caution ${caution.id}`, text: caution.say };
   }
   for (const { finding, option, say } of KNOWLEDGE.company) {
     yield { at: `company ${finding}/${option}`, text: say };
   }
+  yield* serviceProse();
 }
 
 /** A text as sentences, without their full stops. */

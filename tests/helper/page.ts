@@ -19,7 +19,10 @@ const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript",
   ".css": "text/css",
+  ".json": "application/json",
+  ".png": "image/png",
   ".svg": "image/svg+xml",
+  ".webmanifest": "application/manifest+json",
 };
 
 export const PHONE: BrowserContextOptions = {
@@ -34,6 +37,8 @@ export interface Stage {
   readonly browser: Browser;
   /** Everything that a page complained about: errors, and breaches of the policy. */
   readonly complaints: string[];
+  /** Stops the server alone, as a network that is gone. */
+  stopServing(): void;
   close(): Promise<void>;
 }
 
@@ -60,9 +65,13 @@ export async function openStage(): Promise<Stage> {
     address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/`,
     browser,
     complaints: [],
+    stopServing() {
+      server.close();
+      server.closeAllConnections();
+    },
     async close() {
       await browser.close();
-      await new Promise((resolve) => server.close(resolve));
+      if (server.listening) await new Promise((resolve) => server.close(resolve));
     },
   };
 }

@@ -14,9 +14,13 @@ const texts = readdirSync(source, { recursive: true, encoding: "utf8" })
   .map((file) => readFileSync(file, "utf8"));
 
 const sources = new Set(
-  [...KNOWLEDGE.faults, ...KNOWLEDGE.findings.values(), ...KNOWLEDGE.checks].map(
-    ({ grounds }) => grounds.source,
-  ),
+  [
+    ...KNOWLEDGE.faults,
+    ...KNOWLEDGE.findings.values(),
+    ...KNOWLEDGE.checks,
+    ...KNOWLEDGE.repairs,
+    ...KNOWLEDGE.access,
+  ].map(({ grounds }) => grounds.source),
 );
 
 holds({

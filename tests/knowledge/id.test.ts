@@ -23,7 +23,12 @@ holds({
   name: "an id has a family where its table is divided into families",
   why: "plug.gap-worn says at once where to look; a bare word does not.",
   *check() {
-    for (const { id } of [...KNOWLEDGE.faults, ...KNOWLEDGE.checks]) {
+    for (const { id } of [
+      ...KNOWLEDGE.faults,
+      ...KNOWLEDGE.checks,
+      ...KNOWLEDGE.repairs,
+      ...KNOWLEDGE.access,
+    ]) {
       yield { at: id, breach: id.includes(".") ? undefined : "has no dot" };
     }
   },
@@ -44,6 +49,6 @@ holds({
 });
 
 function rows(): readonly { readonly id: string }[] {
-  const { faults, somethingElse, findings, checks } = KNOWLEDGE;
-  return [...faults, somethingElse, ...findings.values(), ...checks];
+  const { faults, somethingElse, findings, checks, repairs, access } = KNOWLEDGE;
+  return [...faults, somethingElse, ...findings.values(), ...checks, ...repairs, ...access];
 }

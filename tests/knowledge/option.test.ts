@@ -9,8 +9,11 @@ for (const { signs, risks } of KNOWLEDGE.faults) {
   for (const { finding, times } of risks) note(finding, Object.keys(times));
 }
 
+/** Why an answer is asked that ranks nothing. */
+const DANGER = "It decides about driving on, before anybody asks which fault it is.";
+
 holds({
-  name: "every option is spoken of by a fault, or follows from misfire, regimes or showing",
+  name: "every option is spoken of by a fault, or follows from misfire, regimes, showing or time",
   why: "An answer that moves nothing wastes the time of the person who looked.",
   *check() {
     for (const row of KNOWLEDGE.findings.values()) {
@@ -21,6 +24,13 @@ holds({
     }
   },
   exceptions: {
+    "alarm/fuel-seen": DANGER,
+    "alarm/smoke-beneath": DANGER,
+    "alarm/hot-gauge": DANGER,
+    "alarm/oil-lamp": DANGER,
+    "alarm/metal-noise": DANGER,
+    "alarm/plug-out": DANGER,
+    "alarm/thump": DANGER,
     "codes/fuel-cut": "Any hard misfire may set it; it tells no more than the misfire itself.",
   },
 });
@@ -33,9 +43,10 @@ function note(finding: string, options: readonly string[]): void {
 
 /** Of a choice, an option that nobody names still gains or loses as the rest of each row. */
 function isDerived(
-  { id, kind, byMisfire, byRegime, byShows }: FindingRow,
+  { id, kind, byMisfire, byRegime, byShows, fades }: FindingRow,
   option: string,
 ): boolean {
+  if (fades && option in fades.left) return true;
   if (byMisfire || byShows || (byRegime && option in byRegime)) return true;
   return kind === "choice" && (named.get(id)?.size ?? 0) > 0;
 }

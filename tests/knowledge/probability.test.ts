@@ -29,6 +29,12 @@ holds({
       for (const [option, { chance }] of Object.entries(finding.options)) {
         yield { at: `${finding.id}/options/${option}`, breach: offRange(chance) };
       }
+      for (const [option, left] of Object.entries(finding.fades?.left ?? {})) {
+        yield { at: `${finding.id}/fades/${option}`, breach: offRange(left) };
+      }
+    }
+    for (const { id, breaks = 0 } of KNOWLEDGE.checks) {
+      yield { at: `${id}/breaks`, breach: breaks <= 0.1 ? offRange(breaks) : "breaks too often" };
     }
   },
   exceptions: {},

@@ -13,9 +13,9 @@ describe("docs/knowledge.md", () => {
     expect(readFileSync(file, "utf8").replaceAll("\r\n", "\n") === page).toBe(true);
   });
 
-  it("holds every fault, finding and check once", () => {
-    const { faults, somethingElse, findings, checks } = KNOWLEDGE;
-    const rows = [...faults, somethingElse, ...findings.values(), ...checks];
+  it("holds every fault, finding, check, repair and access once", () => {
+    const { faults, somethingElse, findings, checks, repairs, access } = KNOWLEDGE;
+    const rows = [...faults, somethingElse, ...findings.values(), ...checks, ...repairs, ...access];
     const off = rows.filter(({ id }) => page.split(`<br>\`${id}\` |`).length !== 2);
     expect(off.map(({ id }) => id)).toEqual([]);
   });

@@ -1,4 +1,5 @@
 // Is the environment read as documented?
+import { join } from "node:path";
 import { InputError } from "@half-order/core";
 import { describe, expect, it } from "vitest";
 import { readConfig } from "../../packages/server/src/config.ts";
@@ -28,5 +29,43 @@ describe("the configuration", () => {
   ])("refuses PORT=%s", (PORT, message) => {
     expect(() => readConfig({ PORT })).toThrow(InputError);
     expect(() => readConfig({ PORT })).toThrow(message);
+  });
+});
+
+describe("certificate and key", () => {
+  const file = (part: "cert" | "key"): string =>
+    join(import.meta.dirname, `../../fixtures/tls/test-only-${part}.pem`);
+  const complaint = (words: readonly string[]): string => {
+    try {
+      readConfig({}, words);
+      return "none";
+    } catch (error) {
+      if (error instanceof InputError) return error.message;
+      throw error;
+    }
+  };
+
+  it("are read from the files that flags or environment name; a flag goes before", () => {
+    const flags = readConfig({ TLS_CERT: "none.pem", TLS_KEY: file("key") }, [
+      "--tls-cert",
+      file("cert"),
+    ]);
+    expect(flags.tls?.cert).toContain("BEGIN CERTIFICATE");
+    expect(flags.tls?.key).toContain("BEGIN PRIVATE KEY");
+    expect(readConfig({ TLS_CERT: file("cert"), TLS_KEY: file("key") }).tls).toEqual(flags.tls);
+  });
+
+  it("may both be left out", () => {
+    expect(readConfig({})).not.toHaveProperty("tls");
+  });
+
+  it.each([
+    [["--tls-key", file("key")], "/TLS_CERT: It is missing."],
+    [["--tls-cert", "no/such.pem", "--tls-key", file("key")], "(ENOENT)"],
+    [["--tls-cert", file("key"), "--tls-key", file("key")], "Certificate and key cannot be used"],
+    [["--tls", "x"], "The flags are --tls-cert FILE and --tls-key FILE."],
+    [["--tls-cert"], "The flags are"],
+  ])("%j are refused with what to do instead", (words, message) => {
+    expect(complaint(words)).toContain(message);
   });
 });

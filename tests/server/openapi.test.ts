@@ -33,9 +33,14 @@ it("names every route with a summary", () => {
     "get /api/v1/faults/{id}",
     "get /api/v1/findings",
     "get /api/v1/findings/{id}",
+    "get /api/v1/repairs",
     "get /healthz",
+    "post /api/v1/drive",
     "post /api/v1/engines/describe",
+    "post /api/v1/mend",
+    "post /api/v1/next",
     "post /api/v1/rank",
+    "post /api/v1/sensitivity",
     "post /api/v1/why",
   ]);
 });

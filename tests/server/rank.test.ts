@@ -1,5 +1,5 @@
 // Do the ranking routes answer as the library does, and refuse what it would refuse?
-import { profileById, rank, why } from "@half-order/core";
+import { profileById, rank, sensitivity, why } from "@half-order/core";
 import { beforeAll, describe, expect, it } from "vitest";
 import { buildBareApp } from "../helper/build-app.ts";
 
@@ -72,6 +72,46 @@ describe("POST /api/v1/rank", () => {
     expect(response.statusCode).toBe(400);
     expect(response.json().problems[0]).toMatchObject({ code: "engine-unknown", path: "/engine" });
     expect(response.json().problems[0].hint).toContain("demo.dunlin");
+  });
+});
+
+describe("a case that is wrong in several ways", () => {
+  it("is told all of them at once: shape, engine and findings", async () => {
+    const response = await post("/api/v1/rank", {
+      engine: "demo.dunlim",
+      findings: [
+        { finding: "lamp", answer: true },
+        { finding: "mist", answer: null },
+        { finding: "lmap", answer: "on" },
+      ],
+    });
+    expect(response.statusCode).toBe(400);
+    const { problems } = response.json();
+    expect(problems.map((p: { code: string; path: string }) => [p.path, p.code])).toEqual([
+      ["/engine", "engine-unknown"],
+      ["/findings/0/answer", "answer-wrong"],
+      ["/findings/1/answer", "answer-wrong"],
+      ["/findings/2/finding", "finding-unknown"],
+    ]);
+    expect(problems[1].hint).toContain('"off"');
+    expect(problems[2].hint).toBe('Write "yes" or "no".');
+  });
+});
+
+describe("POST /api/v1/sensitivity", () => {
+  it("tells what the library tells", async () => {
+    const response = await post("/api/v1/sensitivity", { engine: "demo.dunlin", findings });
+    expect(response.statusCode).toBe(200);
+    const told = response.json();
+    expect(told).toEqual(JSON.parse(JSON.stringify(sensitivity(profile, findings))));
+    expect(told.flips.length).toBeGreaterThan(0);
+    expect(told.stability.map(({ sigma }: { sigma: number }) => sigma)).toEqual([0.5, 1]);
+  });
+
+  it("refuses what a ranking refuses", async () => {
+    const response = await post("/api/v1/sensitivity", { engine: "demo.dunlin" });
+    expect(response.statusCode).toBe(400);
+    expect(response.json().problems).toMatchObject([{ code: "field-missing", path: "/findings" }]);
   });
 });
 

@@ -1,16 +1,28 @@
 // Does the page keep the case as the user means it?
 import { FINDINGS, type FindingRow, resolveEngine } from "@half-order/core";
+import { parseCase } from "@half-order/core/wire";
 import { beforeEach, describe, expect, it } from "vitest";
 import "fake-indexeddb/auto";
 import {
+  addRepair,
   answerOf,
   beginCase,
+  canRedo,
+  canUndo,
   changeEngine,
+  closeAsMended,
   engines,
   findings,
   giveAnswer,
   openCase,
   profile,
+  redo,
+  removeRepair,
+  reopen,
+  repairs,
+  setAtHand,
+  setRepairResult,
+  undo,
   withdrawAnswer,
 } from "../../packages/web/src/state/case.ts";
 import {
@@ -20,9 +32,16 @@ import {
   targetsOf,
 } from "../../packages/web/src/state/catalogue.ts";
 import { codeOf, cylinderOf, readTyped } from "../../packages/web/src/state/code.ts";
+import { facts } from "../../packages/web/src/state/facts.ts";
 import { emptySketch, profileOf } from "../../packages/web/src/state/sketch.ts";
-import { forgetCase, keepCase, keptCases } from "../../packages/web/src/state/store.ts";
-import { think } from "../../packages/web/src/state/thinker.ts";
+import {
+  type CaseDoc,
+  forgetCase,
+  keepCase,
+  keptCase,
+  keptCases,
+} from "../../packages/web/src/state/store.ts";
+import { think } from "../../packages/web/src/thread.ts";
 import { column, sayDb } from "../../packages/web/src/ui/column.ts";
 
 const rowOf = (id: string): FindingRow => {
@@ -61,6 +80,44 @@ describe("the open case", () => {
     });
   });
 
+  it("goes back and forth through every entry, and forth no more after a new one", () => {
+    giveAnswer("lamp", "off");
+    giveAnswer("lamp", "steady");
+    withdrawAnswer("lamp");
+    undo();
+    expect(answerOf("lamp")).toBe("steady");
+    undo();
+    expect(answerOf("lamp")).toBe("off");
+    redo();
+    expect(answerOf("lamp")).toBe("steady");
+    giveAnswer("onset", "driving");
+    expect(canRedo.value).toBe(false);
+    undo();
+    undo();
+    undo();
+    expect(findings.value).toEqual([]);
+    expect(canUndo.value).toBe(false);
+  });
+
+  it("keeps what was mended and what is at hand, in the form of the case file", () => {
+    addRepair({ repair: "repair.plug-set" });
+    setRepairResult(0, "same");
+    setAtHand({ where: "roadside", tools: ["light"] });
+    closeAsMended();
+    const { doc } = openCase.value ?? {};
+    expect(parseCase(doc)).not.toHaveProperty("problems");
+    expect(doc).toMatchObject({
+      repairs: [{ repair: "repair.plug-set", result: "same" }],
+      atHand: { where: "roadside", tools: ["light"] },
+    });
+    reopen();
+    setRepairResult(0, undefined);
+    expect(repairs.value[0]).not.toHaveProperty("result");
+    removeRepair(0);
+    expect(repairs.value).toEqual([]);
+    expect(openCase.value?.doc).not.toHaveProperty("closed");
+  });
+
   it("keeps its answers when more is known of the engine", () => {
     beginCase({ cylinders: 6, layout: "v", ignition: "rail" });
     giveAnswer("lamp", "off");
@@ -76,7 +133,9 @@ describe("the open case", () => {
     beginCase({ cylinders: 4, ignition: "rail", firingOrder: [1, 2, 3, 3] });
     expect(engines.value).toEqual([]);
     const known = profile.value;
-    expect(known && think({ profile: known, findings: [] }).problems).not.toHaveLength(0);
+    expect(known && think({ profile: known, findings: [], repairs: [] }).problems).not.toHaveLength(
+      0,
+    );
   });
 });
 
@@ -89,6 +148,18 @@ describe("the store", () => {
     expect((await keptCases()).map(({ id }) => id)).toEqual(["a", "b"]);
     await forgetCase("a");
     expect((await keptCases()).map(({ id }) => id)).toEqual(["b"]);
+  });
+
+  it("merges with what was written since the case was read", async () => {
+    const doc: CaseDoc = { halfOrderCase: 1, engine: "demo.tern", findings: [] };
+    const lamp = { finding: "lamp", answer: "off" };
+    const onset = { finding: "onset", answer: "driving" };
+    const { kept: base } = await keepCase({ id: "c", changed: 1, version: 0, doc });
+    await keepCase({ ...base, doc: { ...doc, findings: [lamp] } }, base);
+    const late = await keepCase({ ...base, doc: { ...doc, findings: [onset] } }, base);
+    expect(late).toMatchObject({ isMerged: true, clashes: [] });
+    expect((await keptCase("c"))?.doc.findings).toEqual([onset, lamp]);
+    await forgetCase("c");
   });
 });
 
@@ -104,6 +175,9 @@ describe("the questions", () => {
 
   it("ask of the connector, the coil or the cylinder, as the faults that speak sit", () => {
     const engine = resolveEngine({ cylinders: 4, ignition: "rail", firingOrder: [1, 3, 4, 2] });
+    const told = think({ profile: engine.profile, findings: [], repairs: [] }).facts;
+    if (!told) throw new Error("no facts");
+    facts.value = told;
     expect(targetKind(rowOf("connector.push"))).toBe("connector");
     expect(targetsOf(rowOf("connector.push"), engine)).toHaveLength(1);
     expect(targetsOf(rowOf("trigger"), engine)).toHaveLength(2);

@@ -1,29 +1,42 @@
 // Do the schemas let through all that the library's own types can hold? The other direction, that
 // nothing else comes out, is proved by the compiler where the schemas are written.
 import {
+  type AtHand,
   allProfiles,
   CAUTIONS,
   CHECKS,
   describeEngine,
+  driveAdvice,
   type EngineProfile,
   FAULTS,
   FINDINGS,
   type Figures,
   type Finding,
+  mend,
+  next,
+  profileById,
+  REPAIRS,
+  type RepairDone,
   rank,
   resolveEngine,
   why,
 } from "@half-order/core";
 import {
+  atHandSchema,
   cautionSchema,
   checkSchema,
+  driveSchema,
   engineDescriptionSchema,
   faultSchema,
   findingRowSchema,
   findingSchema,
   ledgerSchema,
+  mendSchema,
+  nextSchema,
   profileSchema,
   rankingSchema,
+  repairDoneSchema,
+  repairSchema,
 } from "@half-order/core/wire";
 import { expect, it } from "vitest";
 import type { z } from "zod";
@@ -64,6 +77,7 @@ const profile: Required<EngineProfile> = {
   pairingToleranceDeg: 10,
   coilOn: ["A1", 2],
   connectors: [{ name: "left", feeds: ["A1", 4] }],
+  covers: [{ name: "inlet manifold", cylinders: ["A1", 2], minutes: 60 }],
   fuel: "petrol",
   figures,
 };
@@ -75,6 +89,22 @@ const finding: Required<Finding> = {
   when: "2026-05-01T09:30:00Z",
 };
 
+const repairDone: Required<RepairDone> = {
+  repair: "repair.plug-one",
+  cylinder: 2,
+  result: "came-back",
+  when: "2026-05-01T09:30:00Z",
+};
+
+const atHand: Required<AtHand> = {
+  tools: ["none", "light"],
+  where: "roadside",
+  skill: 1,
+  hourRate: 20,
+  partsPrice: { small: 10, medium: 60, large: 250 },
+  callPrice: 400,
+};
+
 function expectSame<T>(schema: z.ZodType<T>, values: readonly T[]): void {
   expect(values.length).toBeGreaterThan(0);
   for (const value of values) expect(schema.parse(value)).toEqual(value);
@@ -82,6 +112,8 @@ function expectSame<T>(schema: z.ZodType<T>, values: readonly T[]): void {
 
 it("a profile with every field", () => expectSame(profileSchema, [profile]));
 it("a finding with every field", () => expectSame(findingSchema, [finding]));
+it("a repair done, with every field", () => expectSame(repairDoneSchema, [repairDone]));
+it("all that can be at hand", () => expectSame(atHandSchema, [atHand]));
 it("all engines of the library", () => expectSame(profileSchema, allProfiles()));
 it("all engines described", () =>
   expectSame(
@@ -91,6 +123,7 @@ it("all engines described", () =>
 it("all faults", () => expectSame(faultSchema, FAULTS));
 it("all findings", () => expectSame(findingRowSchema, FINDINGS));
 it("all checks", () => expectSame(checkSchema, CHECKS));
+it("all repairs", () => expectSame(repairSchema, REPAIRS));
 it("all cautions", () => expectSame(cautionSchema, CAUTIONS));
 
 it("a ranking with every field, and a ledger", () => {
@@ -112,3 +145,28 @@ it("a ranking with every field, and a ledger", () => {
   if (!first) throw new Error("the ranking is empty");
   expectSame(ledgerSchema, [why(engine, findings, first)]);
 });
+
+it("the next step, the advice whether to drive, and a repair with all that belongs to it", () => {
+  const engine = profileOf("generic.i4.1342.rail");
+  const findings: readonly Finding[] = [
+    { finding: "lamp", answer: "blinking" },
+    { finding: "codes", answer: ["P0302", "P0303"] },
+    { finding: "plug.gap", cylinder: 2, answer: 1.9 },
+  ];
+  const atHand = { tools: ["none"], skill: 1 } as const;
+  const advice = next(engine, findings, { atHand, maxWork: 0 });
+  expect(advice.withheld.length).toBeGreaterThan(0);
+  expectSame(nextSchema, [advice, next(engine, findings, { maxWork: 0 })]);
+  const gentle = findings.map((f) => (f.finding === "lamp" ? { ...f, answer: "steady" } : f));
+  expectSame(driveSchema, [driveAdvice(engine, findings), driveAdvice(engine, gentle)]);
+  const mending = mend(engine, findings, { repair: "repair.rail" });
+  expect(mending.proof).toBeDefined();
+  expect(mending.alsoPutRight.length).toBeGreaterThan(0);
+  expectSame(mendSchema, [mending]);
+});
+
+function profileOf(id: string): EngineProfile {
+  const known = profileById(id);
+  if (!known) throw new Error(`${id} is gone`);
+  return known;
+}

@@ -1,6 +1,24 @@
 // The door of the library. Everything behind it has a doc comment; adding a name is a conscious act
 // (tests/exports.test.ts holds the list).
 
+// The next step: the check that pays, or the repair that is likely enough.
+export type {
+  CheckOutcome,
+  Next,
+  NextCall,
+  NextCheck,
+  NextRepair,
+  NextStep,
+  Withheld,
+} from "./advice/advice.ts";
+export {
+  type MendedFault,
+  type Mending,
+  type MendOptions,
+  mend,
+  type NotYet,
+} from "./advice/mend.ts";
+export { type NextOptions, next } from "./advice/next.ts";
 export { checkFindings } from "./compile/check-finding.ts";
 export { shareOf } from "./compile/prior.ts";
 export { type CandidateEngine, candidateEngines } from "./engine/candidates.ts";
@@ -42,7 +60,8 @@ export {
   type Stability,
   sensitivity,
 } from "./explain/sensitivity.ts";
-export { type FaultAt, why } from "./explain/why.ts";
+export { type FaultAt, type WhyOptions, why } from "./explain/why.ts";
+export { ACCESS_ROWS } from "./knowledge/access.ts";
 export {
   type Answer,
   type AtHand,
@@ -56,10 +75,14 @@ export { CHECKS } from "./knowledge/check.ts";
 // A workshop's own numbers over the tables, and what every number rests on.
 export { checkOverlay } from "./knowledge/check-overlay.ts";
 export { CODE_FAMILIES, type CodeFamily, MISFIRE_CODES } from "./knowledge/code.ts";
+// Round a repair: may one drive, what is put back, what proves it, when is the next service due?
+export { LIMP_HOME, type LimpHome } from "./knowledge/drive-level.ts";
+export { DRIVE_RULES } from "./knowledge/drive-rule.ts";
 // Knowledge: the tables, to read.
 export { FINDINGS } from "./knowledge/finding.ts";
 export { FAULTS, KNOWLEDGE, type Knowledge } from "./knowledge/knowledge.ts";
 export { overlayKnowledge } from "./knowledge/overlay.ts";
+export type { ProofSign, ProofStep } from "./knowledge/proof-drive.ts";
 export {
   type KnownNumber,
   type NumberTable,
@@ -67,7 +90,10 @@ export {
   provenance,
   type Tally,
 } from "./knowledge/provenance.ts";
+export { PUT_BACK } from "./knowledge/put-back.ts";
+export { REPAIRS } from "./knowledge/repair.ts";
 export type {
+  AccessRow,
   Basis,
   CautionRow,
   CheckChange,
@@ -81,8 +107,52 @@ export type {
   Grounds,
   OptionRow,
   Overlay,
+  PartsPrice,
+  RepairChange,
+  RepairRow,
   Topic,
 } from "./knowledge/schema.ts";
-
+export {
+  DRIVE_LEVELS,
+  type DriveCondition,
+  type DriveLevel,
+  type DriveLevelRow,
+  type DriveRuleRow,
+  type PutBackRow,
+} from "./knowledge/schema.ts";
+// What the words of the trade mean.
+export { TERMS, type TermRow } from "./knowledge/term.ts";
+export type { WearPattern, WearPatternRow } from "./knowledge/wear-pattern.ts";
+export {
+  type CrowFoot,
+  crowFootSetting,
+  jointTorqueBounds,
+  lubricatedTorque,
+  type PlugTorqueCheck,
+  plugTorqueCheck,
+  type ThreadState,
+} from "./physics/torque.ts";
+export type { Spread } from "./physics/wear.ts";
+export { type CalendarEvent, calendarFile } from "./service/calendar.ts";
+export { type DriveAdvice, driveAdvice } from "./service/drive.ts";
+export { type LastService, type NextService, nextService } from "./service/due.ts";
+export {
+  type ProofOptions,
+  type ProofPlan,
+  type ProofResult,
+  proofPlan,
+  proofResult,
+  type TrialOutcome,
+} from "./service/proof.ts";
+export { type PutBackLine, putBackList, type ShopUnits } from "./service/put-back.ts";
+export { checkRecord, type PlugEntry, type PlugRecord } from "./service/record.ts";
+export { believedCured, type TrialOptions, trialsNeeded } from "./service/trial.ts";
+export {
+  type WearLine,
+  type WearOptions,
+  type WearReport,
+  wearReport,
+} from "./service/wear-record.ts";
+export { convert, type Unit, type UnitLike } from "./units/convert.ts";
 // Inputs that cannot be used: every problem with its path and what to write instead.
 export { InputError, type Problem, pointer } from "./units/problem.ts";

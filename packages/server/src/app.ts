@@ -6,7 +6,7 @@ import helmet from "@fastify/helmet";
 import fastifyStatic from "@fastify/static";
 import swagger from "@fastify/swagger";
 import { InputError } from "@half-order/core";
-import { readShape } from "@half-order/core/wire";
+import { caseProblems, parseJson, readShape } from "@half-order/core/wire";
 import fastify, { type FastifyInstance, type FastifyServerOptions } from "fastify";
 import {
   jsonSchemaTransform,
@@ -16,9 +16,9 @@ import {
 import type { z } from "zod";
 import { type Config, version } from "./config.ts";
 import { handleErrors } from "./error.ts";
-import { parseJson } from "./json.ts";
 import { catalogueRoutes } from "./route/catalogue.ts";
 import { healthRoute } from "./route/health.ts";
+import { nextRoutes } from "./route/next.ts";
 import { rankRoutes } from "./route/rank.ts";
 
 const BODY_LIMIT = 1024 * 1024;
@@ -40,10 +40,15 @@ const PAGE_POLICY = {
 
 /** The server, to listen with or to be asked directly. */
 export async function buildApp(
-  { page }: Pick<Config, "page">,
+  { page, tls }: Pick<Config, "page" | "tls">,
   logger: FastifyServerOptions["logger"] = false,
 ): Promise<FastifyInstance> {
-  const app = fastify({ logger, bodyLimit: BODY_LIMIT });
+  // The types tell a server with a certificate from one without; nothing here depends on which it is.
+  const app: FastifyInstance = fastify({
+    logger,
+    bodyLimit: BODY_LIMIT,
+    https: tls ?? null,
+  } as object);
   const hasPage = existsSync(join(page, "index.html"));
   handleErrors(app, hasPage);
   speakJson(app);
@@ -68,6 +73,7 @@ export async function buildApp(
   });
   await app.register(healthRoute);
   await app.register(rankRoutes);
+  await app.register(nextRoutes);
   await app.register(catalogueRoutes);
   app.get("/api/v1/openapi.json", { schema: { hide: true } }, () => app.swagger());
   if (hasPage) await servePage(app, page);
@@ -87,7 +93,8 @@ function speakJson(app: FastifyInstance): void {
   app.setValidatorCompiler<z.ZodType>(({ schema }) => (input) => {
     // Where no body was sent, the framework hands on null.
     const reading = readShape(schema, input ?? undefined);
-    return "problems" in reading ? { error: new InputError(reading.problems) } : reading;
+    if (!("problems" in reading)) return reading;
+    return { error: new InputError(caseProblems(input, reading.problems)) };
   });
   app.setSerializerCompiler(serializerCompiler);
 }

@@ -1,4 +1,4 @@
-// The process: reads the environment, listens, and closes when it is told to.
+// The process: reads environment and command line, listens, and closes when it is told to.
 import { InputError } from "@half-order/core";
 import { buildApp } from "./app.ts";
 import { readConfig } from "./config.ts";
@@ -11,7 +11,7 @@ try {
 }
 
 async function serve(): Promise<void> {
-  const { host, port, ...config } = readConfig(process.env);
+  const { host, port, ...config } = readConfig(process.env, process.argv.slice(2));
   // Standard output is for the one line below.
   const app = await buildApp(config, { level: "warn", stream: process.stderr });
   for (const signal of ["SIGINT", "SIGTERM"] as const) process.once(signal, () => void app.close());
@@ -21,7 +21,9 @@ async function serve(): Promise<void> {
 
 function say(error: NodeJS.ErrnoException & { port?: number }): string {
   if (error instanceof InputError) {
-    return error.problems.map((p) => `${p.path.slice(1)}: ${p.message} ${p.hint}`).join("\n");
+    return error.problems
+      .map(({ path, message, hint }) => `${path ? `${path.slice(1)}: ` : ""}${message} ${hint}`)
+      .join("\n");
   }
   const { code, port = 0 } = error;
   switch (code) {

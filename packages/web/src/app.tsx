@@ -1,116 +1,40 @@
-// Which screen: one thing at a time on a phone; picture, ranking and question side by side on a desk.
+// Which screen stands on the page, under which head, and what the page has to say beside it.
 import type { VNode } from "preact";
-import { Add } from "./screen/add.tsx";
-import { Answers } from "./screen/answers.tsx";
-import { Check } from "./screen/check.tsx";
-import { Demo } from "./screen/demo.tsx";
-import { Pick } from "./screen/pick.tsx";
-import { backFrom, Question } from "./screen/question.tsx";
-import { RankingNotes, RankingPanel } from "./screen/ranking.tsx";
-import { SketchScreen } from "./screen/sketch.tsx";
 import { Start } from "./screen/start.tsx";
-import { findings, openCase, profile } from "./state/case.ts";
-import { checkRow, findingRow } from "./state/catalogue.ts";
-import { saveCaseFile } from "./state/file.ts";
-import { storeTrouble } from "./state/keep.ts";
-import { at, path, screen, subject } from "./state/route.ts";
+import { CASE, SCREENS, type ScreenEntry } from "./screens.ts";
+import { canRedo, canUndo, findings, openCase, profile, redo, undo } from "./state/case.ts";
+import { at, path, screen } from "./state/route.ts";
 import { isDesk } from "./state/view.ts";
-import { sayProfile } from "./text/answer.ts";
-import { ADD, ANSWERS, NAME, PAGE, STORE } from "./text/en.ts";
-import { NextCheck } from "./ui/check-panel.tsx";
-import { LeaderNews, QuestionFoot, RankingFoot } from "./ui/foot.tsx";
-import { BlockPicture, DialPicture } from "./ui/picture.tsx";
+import { sayCase } from "./text/answer.ts";
+import { ADD, ANSWERS, NAME, PAGE, UNDO } from "./text/en.ts";
+import { LeaderNews } from "./ui/foot.tsx";
+import { Lazy } from "./ui/lazy.tsx";
+import { PageNews } from "./ui/news.tsx";
+
+/** The screen that the address asks for; `undefined` for the first one. */
+export function currentEntry(): ScreenEntry | undefined {
+  const entry = SCREENS[screen.value];
+  if (entry?.frame === "outside") return entry;
+  const hasCase = screen.value !== "" && openCase.value !== undefined && profile.value;
+  if (!hasCase) return undefined;
+  return entry?.frame === "wide" ? entry : CASE;
+}
 
 export function App(): VNode {
-  const body = bodyOf();
+  const entry = currentEntry();
+  const isInCase = entry !== undefined && entry.frame !== "outside";
   return (
     <>
-      <Head isInCase={body.isInCase} />
-      {storeTrouble.value && (
-        <p class="trouble" role="alert">
-          {STORE[storeTrouble.value]}{" "}
-          {openCase.value && (
-            <button type="button" class="quiet" onClick={saveCaseFile}>
-              {ANSWERS.save}
-            </button>
-          )}
-        </p>
-      )}
+      <Head isInCase={isInCase} />
+      <PageNews />
       <LeaderNews />
-      {body.node}
+      {entry === CASE ? <Lazy entry={CASE} /> : <main class="outside">{outside(entry)}</main>}
     </>
   );
 }
 
-interface Body {
-  readonly node: VNode;
-  readonly isInCase: boolean;
-}
-
-function bodyOf(): Body {
-  switch (screen.value) {
-    case "pick":
-      return outside(<Pick key={path.value.join("/")} />);
-    case "demo":
-      return outside(<Demo />);
-    case "sketch":
-      return outside(<SketchScreen />);
-  }
-  const known = screen.value !== "" && openCase.value && profile.value;
-  if (!known) return outside(<Start />);
-  return { isInCase: true, node: isDesk.value ? <Desk /> : <Phone /> };
-}
-
-function outside(node: VNode): Body {
-  return { isInCase: false, node: <main class="outside">{node}</main> };
-}
-
-function Desk(): VNode {
-  return (
-    <main class="desk">
-      <div class="desk-picture">
-        <DialPicture />
-        <BlockPicture />
-      </div>
-      <div class="desk-ranking">
-        <RankingPanel />
-        <RankingNotes />
-      </div>
-      <div class="desk-act">{panel() ?? <NextCheck />}</div>
-    </main>
-  );
-}
-
-function Phone(): VNode {
-  const row = screen.value === "question" ? findingRow(subject.value) : undefined;
-  const own = panel();
-  return (
-    <>
-      <main class="phone">
-        {own ?? (
-          <>
-            <DialPicture />
-            <RankingPanel />
-            <BlockPicture />
-            <NextCheck />
-            <RankingNotes />
-          </>
-        )}
-      </main>
-      {own ? <QuestionFoot back={row ? backFrom(row) : at("ranking")} /> : <RankingFoot />}
-    </>
-  );
-}
-
-/** What the address asks for beside picture and ranking. */
-function panel(): VNode | undefined {
-  const row = findingRow(subject.value);
-  const check = checkRow(subject.value);
-  if (screen.value === "question" && row) return <Question key={row.id} row={row} />;
-  if (screen.value === "check" && check) return <Check key={check.id} check={check} />;
-  if (screen.value === "add") return <Add />;
-  if (screen.value === "answers") return <Answers />;
-  return undefined;
+function outside(entry: ScreenEntry | undefined): VNode {
+  return entry ? <Lazy key={path.value.join("/")} entry={entry} /> : <Start />;
 }
 
 function Head({ isInCase }: { isInCase: boolean }): VNode {
@@ -125,9 +49,10 @@ function Head({ isInCase }: { isInCase: boolean }): VNode {
       </a>
       {isInCase && openCase.value && (
         <nav aria-label={PAGE.nav}>
-          <span class="engine-name">{sayProfile(openCase.value.doc.engine)}</span>
+          <span class="engine-name">{sayCase(openCase.value.doc)}</span>
           {isDesk.value && (
             <>
+              <Steps />
               <a href={at("ranking")}>{PAGE.next}</a>
               <a href={at("add")}>{ADD.title}</a>
             </>
@@ -136,5 +61,18 @@ function Head({ isInCase }: { isInCase: boolean }): VNode {
         </nav>
       )}
     </header>
+  );
+}
+
+function Steps(): VNode {
+  return (
+    <span class="steps-back">
+      <button type="button" class="quiet" disabled={!canUndo.value} onClick={undo}>
+        {UNDO.undo}
+      </button>
+      <button type="button" class="quiet" disabled={!canRedo.value} onClick={redo}>
+        {UNDO.redo}
+      </button>
+    </span>
   );
 }

@@ -1,25 +1,17 @@
-// Starts the page. The same script, run as a thread of the page, answers its questions.
-import { render } from "preact";
-import { App } from "./app.tsx";
-import { keepOpenCase, resumeLast } from "./state/keep.ts";
-import { followAddress } from "./state/route.ts";
-import { answerQuestions } from "./state/thinker.ts";
-import { startThinking } from "./state/thinking.ts";
-import { followWidth, pointed } from "./state/view.ts";
+// Starts the page. The same script, run as a thread of the page, answers its questions; each side loads
+// what it alone needs.
+import type { Question, Thought } from "./state/thinker.ts";
 
 if (typeof document === "undefined") answerQuestions();
-else void startPage(document);
+else void import("./page.tsx").then(({ startPage }) => startPage(document, import.meta.url));
 
-async function startPage(page: Document): Promise<void> {
-  const root = page.getElementById("app");
-  if (!root) return;
-  followWidth();
-  followAddress(() => {
-    pointed.value = undefined;
-    scrollTo(0, 0);
+/** Listens at once, so that no question is lost while the tables are still on their way. */
+function answerQuestions(): void {
+  const thread = import("./thread.ts");
+  addEventListener("message", ({ data }: MessageEvent<Question>) => {
+    void thread
+      .then(({ answer }) => answer(data))
+      .catch((error: unknown): Thought => ({ broke: String(error) }))
+      .then((thought) => postMessage(thought));
   });
-  await resumeLast();
-  keepOpenCase();
-  startThinking(import.meta.url);
-  render(<App />, root);
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { compile } from "../../../packages/core/src/compile/compile.ts";
 import { companyFactor } from "../../../packages/core/src/compile/prior.ts";
 import { resolveEngine } from "../../../packages/core/src/engine/resolve-engine.ts";
-import { allProfiles } from "../../../packages/core/src/index.ts";
+import { allProfiles, type Finding } from "../../../packages/core/src/index.ts";
 import { posterior } from "../../../packages/core/src/inference/posterior.ts";
 import { KNOWLEDGE } from "../../../packages/core/src/knowledge/knowledge.ts";
 import type { DiagnosisModel } from "../../../packages/core/src/model/diagnosis-model.ts";
@@ -87,5 +87,45 @@ describe("something known beforehand", () => {
     const times = row?.risks.find(({ finding }) => finding === "plug.age")?.times ?? {};
     expect(odds("over-100") / odds("10-40")).toBeCloseTo(times["over-100"] as number, 12);
     expect(odds("under-10") / odds("10-40")).toBeCloseTo(times["under-10"] as number, 12);
+  });
+});
+
+describe("work on the engine", () => {
+  const [four] = ENGINES;
+  if (!four) throw new Error("there are engines");
+  const engine = resolveEngine(four);
+  const oddsOf = (id: string, findings: readonly Finding[]): number => {
+    const { model, instances } = compile(engine, findings, KNOWLEDGE);
+    return model.odds[instances.findIndex(({ fault }) => fault.id === id)] as number;
+  };
+  const work: Finding = { finding: "work", answer: ["plugs"] };
+  const pull = (id: string, distance: string): number =>
+    Math.log(
+      oddsOf(id, [work, { finding: "work.distance", answer: distance }]) /
+        oddsOf(id, [{ finding: "work", answer: [] }]),
+    );
+  const full = (id: string): number =>
+    Math.log(oddsOf(id, [work]) / oddsOf(id, [{ finding: "work", answer: [] }]));
+
+  // Common practice of the trade: what hands disturbed shows within days, or it was not that.
+  it("pulls less the longer ago it was, in the order of kilometres, and at last not at all", () => {
+    const asked = KNOWLEDGE.findings.get("work.distance")?.fades?.left ?? {};
+    expect(Object.values(asked)).toEqual([...Object.values(asked)].sort((a, b) => b - a));
+    const pulls = Object.keys(asked).map((distance) => pull("plug.loose", distance));
+    expect(pulls[0]).toBeCloseTo(full("plug.loose"), 12);
+    expect(pulls).toEqual([...pulls].sort((a, b) => b - a));
+    const never = oddsOf("plug.loose", [{ finding: "work", answer: [] }]);
+    const before = oddsOf("plug.loose", []);
+    expect(pulls.at(-1)).toBeCloseTo(Math.log(before / never), 12);
+  });
+
+  it("that renewed a part speaks for it as long as before", () => {
+    expect(pull("plug.set-worn", "over-3000")).toBeCloseTo(full("plug.set-worn"), 12);
+    expect(full("plug.set-worn")).toBeLessThan(0);
+  });
+
+  it("does not fade by a distance when nobody worked", () => {
+    const idle: readonly Finding[] = [{ finding: "work.distance", answer: "over-3000" }];
+    expect(oddsOf("plug.loose", idle)).toBe(oddsOf("plug.loose", []));
   });
 });

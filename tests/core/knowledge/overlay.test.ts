@@ -144,7 +144,7 @@ describe("overlayKnowledge", () => {
     const of = { fault: COIL, place: "coil 2+5" };
     const seen = [{ finding, answer: Object.keys(gives)[0] ?? "" }];
     expect(why(profile, seen, of).lines[0]?.grounds.basis).toBe("memory");
-    expect(why(profile, seen, of, knowledge).lines[0]?.grounds).toEqual({
+    expect(why(profile, seen, of, { knowledge }).lines[0]?.grounds).toEqual({
       basis: "common practice",
       confidence: "low",
     });

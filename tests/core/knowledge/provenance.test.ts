@@ -19,12 +19,15 @@ describe("provenance", () => {
   });
 
   it("misses no number of the tables, counted in another way", () => {
-    const { faults, somethingElse, findings, checks, company, cautions } = KNOWLEDGE;
+    const { faults, somethingElse, findings, checks, repairs, access, company, cautions } =
+      KNOWLEDGE;
     // What is first asked is an order, no claim.
     const asked = [...findings.values()].map(({ first, ...row }) => row);
     expect(all.byTable.faults.total).toBe(count([...faults, somethingElse]));
     expect(all.byTable.findings.total).toBe(count(asked));
     expect(all.byTable.checks.total).toBe(count(checks));
+    expect(all.byTable.repairs.total).toBe(count(repairs));
+    expect(all.byTable.access.total).toBe(count(access));
     expect(all.byTable.codes.total).toBe(count([CODE_FAMILIES, CODES_FROM_MISFIRE]));
     expect(all.byTable.counts.total).toBe(count(COUNTS_FROM_MISFIRE));
     expect(count([company, cautions])).toBe(0);
@@ -78,6 +81,7 @@ describe("provenance", () => {
         },
       },
       checks: { "check.codes": { minutes: 9 } },
+      repairs: { "repair.rail": { minutes: 12, works: { "coil.weak": 0.9 } } },
     });
     const after = provenance(changed);
     const ours = after.numbers.filter((number) => number.grounds === grounds);
@@ -93,6 +97,8 @@ describe("provenance", () => {
       "faults.coil.half-dead.signs.spark.gives.none",
       "faults.coil.half-dead.wears.plug.fouled.times",
       "checks.check.codes.minutes",
+      "repairs.repair.rail.mends.coil.weak.works",
+      "repairs.repair.rail.minutes",
     ]);
     expect(after.byBasis.published).toBe(ours.length);
   });

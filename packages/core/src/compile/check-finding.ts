@@ -3,8 +3,9 @@
 import { cylinderNames } from "../engine/cylinder-name.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import type { Finding } from "../knowledge/answer.ts";
+import { COUNTS_FROM_MISFIRE } from "../knowledge/code.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
-import type { FindingRow } from "../knowledge/schema.ts";
+import type { FindingRow, ReadingRule } from "../knowledge/schema.ts";
 import { nearest } from "../units/nearest.ts";
 import { type Problem, pointer } from "../units/problem.ts";
 import { normalCode, readCodes } from "./code.ts";
@@ -107,7 +108,7 @@ function checkAnswer(
 
 function checkChoice(path: string, answer: Finding["answer"], row: FindingRow): readonly Problem[] {
   if (typeof answer === "number") {
-    if (row.reading && Number.isFinite(answer)) return [];
+    if (row.reading && Number.isFinite(answer)) return checkPossible(path, answer, row.reading);
     return [wrong(path, `"${row.id}" is not measured in numbers.`, `Write ${optionList(row)}.`)];
   }
   if (typeof answer === "string" && Object.hasOwn(row.options, answer)) return [];
@@ -118,6 +119,23 @@ function checkChoice(path: string, answer: Finding["answer"], row: FindingRow): 
       `${JSON.stringify(answer)} is no answer to "${row.id}".`,
       `Write ${optionList(row)}${number}.`,
     ),
+  ];
+}
+
+/** A reading that no engine and no meter gives is a slip of the pen, or is in another unit. */
+function checkPossible(
+  path: string,
+  value: number,
+  { unit, possible: [lowest, highest] }: ReadingRule,
+): readonly Problem[] {
+  if (value >= lowest && value <= highest) return [];
+  return [
+    {
+      code: "reading-impossible",
+      path,
+      message: `${value} ${unit} cannot be: readings lie between ${lowest} and ${highest} ${unit}.`,
+      hint: `Look whether the decimal point is right and the number is in ${unit}.`,
+    },
   ];
 }
 
@@ -187,7 +205,8 @@ function checkCounts(
   answer: Finding["answer"],
   names: readonly CylinderName[],
 ): readonly Problem[] {
-  if (typeof answer !== "object" || Array.isArray(answer)) {
+  // What comes from outside may be null.
+  if (typeof answer !== "object" || !answer || Array.isArray(answer)) {
     return [wrong(path, "Counts are given by cylinder.", 'Write {"1": 0, "2": 131, …}.')];
   }
   return Object.entries(answer as Readonly<Record<string, unknown>>).flatMap(([name, count]) => {
@@ -195,10 +214,10 @@ function checkCounts(
     if (!names.some((known) => String(known) === name)) {
       return [wrong(at, `This engine has no cylinder ${name}.`, `Use ${names.join(", ")}.`)];
     }
-    if (Number.isInteger(count) && (count as number) >= 0) return [];
-    return [
-      wrong(at, `${JSON.stringify(count)} is not a count.`, "Write a whole number, 0 or more."),
-    ];
+    const isWhole = Number.isInteger(count) && (count as number) >= 0;
+    if (isWhole && (count as number) <= COUNTS_FROM_MISFIRE.mostCounted) return [];
+    const hint = `Write a whole number from 0 to ${COUNTS_FROM_MISFIRE.mostCounted}, where counters end.`;
+    return [wrong(at, `${JSON.stringify(count)} is not a count.`, hint)];
   });
 }
 

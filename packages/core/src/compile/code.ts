@@ -6,6 +6,7 @@ import {
   MISFIRE_CODES,
 } from "../knowledge/code.ts";
 import { randomSet } from "../model/diagnosis-model.ts";
+import { bits } from "./pattern.ts";
 
 /** What a list of codes says, cylinders by number as the codes count them (from 1). */
 export interface ReadCodes {
@@ -107,13 +108,6 @@ function byRule(cylinders: number, named: number, several: boolean, set: number)
   if ((named & set) !== named) return 0;
   const chance = named === set ? rule.set.all : rule.set.some / (2 ** missing - 2);
   return chance * beside(rule.severalBeside.set);
-}
-
-/** Number of cylinders in a set. */
-export function bits(set: number): number {
-  let count = 0;
-  for (let rest = set; rest > 0; rest = Math.floor(rest / 2)) count += rest % 2;
-  return count;
 }
 
 function choose(n: number, k: number): number {

@@ -1,7 +1,7 @@
 // Engine + answers + knowledge → diagnosis model. The one entry into inference; nothing of engines is
 // left behind it.
 import type { Engine } from "../engine/engine.ts";
-import type { Finding } from "../knowledge/answer.ts";
+import type { Finding, RepairDone } from "../knowledge/answer.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { FaultRow } from "../knowledge/schema.ts";
 import type { DiagnosisModel, Link } from "../model/diagnosis-model.ts";
@@ -9,6 +9,7 @@ import { type Answered, answeredOf } from "./answered.ts";
 import { observe, type Subjects } from "./likelihood.ts";
 import { patternOf } from "./pattern.ts";
 import { companyFactor, type Instance, instancesOf, riskFactor, shareOf } from "./prior.ts";
+import { observeRepairs } from "./repair.ts";
 
 /** A model and what its numbers stand for. */
 export interface Compiled {
@@ -20,11 +21,12 @@ export interface Compiled {
   readonly answered: readonly Answered[];
 }
 
-/** Compiles checked findings (see `checkFindings`) on an engine. */
+/** Compiles checked findings and repairs (see `checkFindings`, `checkRepairs`) on an engine. */
 export function compile(
   engine: Engine,
   findings: readonly Finding[],
   knowledge: Knowledge,
+  repairs: readonly RepairDone[] = [],
 ): Compiled {
   const answered = answeredOf(engine, findings, knowledge);
   const instances = [...instancesOf(engine, knowledge), somethingElse(engine, knowledge)];
@@ -54,7 +56,10 @@ export function compile(
       atomChance: atoms.atomChance,
       atomSet: atoms.atomSet,
       links: linksOf(instances),
-      observations: observed.flatMap((o) => o.observations),
+      observations: [
+        ...observed.flatMap((o) => o.observations),
+        ...observeRepairs(engine, instances, repairs, knowledge),
+      ],
       misfireObservations: observed.flatMap((o) => o.misfireObservations),
     },
     instances,

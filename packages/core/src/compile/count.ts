@@ -1,7 +1,7 @@
 // Misfire counts by cylinder: what they tell of the cylinders that really miss.
 import { COUNTS_FROM_MISFIRE } from "../knowledge/code.ts";
 import { randomSet } from "../model/diagnosis-model.ts";
-import { bits } from "./code.ts";
+import { bits } from "./pattern.ts";
 
 /**
  * Chance of the counts given the set that really misses: a Dirichlet-multinomial on each cylinder's

@@ -1,17 +1,13 @@
 // From answers to observations: for each, what every fault (or every way it reaches cylinders) says of it.
 import type { Engine } from "../engine/engine.ts";
-import type {
-  CylinderClass,
-  FaultRow,
-  FindingRow,
-  MisfireClass,
-  SignRow,
-} from "../knowledge/schema.ts";
-import { type MisfireObservation, type Observation, randomSet } from "../model/diagnosis-model.ts";
+import type { FaultRow, FindingRow, SignRow } from "../knowledge/schema.ts";
+import type { MisfireObservation, Observation } from "../model/diagnosis-model.ts";
 import { floored } from "../units/weight.ts";
+import { afterMisfire } from "./after-misfire.ts";
 import type { Answered } from "./answered.ts";
-import { bits, codesLikelihood } from "./code.ts";
+import { codesLikelihood } from "./code.ts";
 import { countsLikelihood } from "./count.ts";
+import { cylinderClass, misfireClass, patternOf } from "./pattern.ts";
 import type { Instance } from "./prior.ts";
 import { fromRegimes } from "./regime.ts";
 
@@ -48,22 +44,41 @@ export function observe(subjects: Subjects, answered: Answered): Observed {
  * already (`byMisfire`), the fault adds only how much likelier than usual it makes the answer at a
  * cylinder that misses.
  */
-function ofChoice(subjects: Subjects, answered: Answered): readonly Observation[] {
-  const { row, answer, cylinder } = answered;
+function ofChoice({ engine, instances }: Subjects, answered: Answered): readonly Observation[] {
+  const { row, answer, cylinder = 0 } = answered;
   const option = answered.options[0] ?? "";
   const background = floored(usualChance(row, option));
-  const byType = new Map<FaultRow, number>();
-  for (const { fault } of subjects.instances) {
-    if (!byType.has(fault)) byType.set(fault, choiceChance(fault, row, option, background));
-  }
-  if ([...byType.values()].every((chance) => chance === SILENT)) return [];
-  const value = Float64Array.from(subjects.instances, ({ fault, place }) => {
-    const chance = byType.get(fault) ?? SILENT;
+  const chanceOf = (instance: Instance): number => {
+    const isThere = row.scope === "engine" || instance.place.cylinders.includes(cylinder);
+    const chances = isThere ? choiceChances(engine, instance, row) : undefined;
     // A fault without a row of its own looks like the background, and counts as a speaker.
-    if (row.scope === "engine") return chance === SILENT ? background : chance;
-    return place.cylinders.includes(cylinder ?? 0) ? chance : SILENT;
-  });
-  return [{ form: "choice", background, value, answer }];
+    if (!chances) return row.scope === "engine" ? background : SILENT;
+    const scale = row.byMisfire ? byMisfireSum(engine, instance, answered, chances) : 1;
+    return Math.min(0.999, floored((chances[option] ?? 0) / scale));
+  };
+  const value = Float64Array.from(instances, chanceOf);
+  const isSilent = value.every((chance) => chance === SILENT || chance === background);
+  return isSilent ? [] : [{ form: "choice", background, value, answer }];
+}
+
+/**
+ * What the answers to a question add up to, given a fault, when the say of the set is multiplied by how
+ * much likelier than usual the fault makes each. Not 1 where the fault covers cylinders that it spares.
+ */
+function byMisfireSum(
+  engine: Engine,
+  { fault, place }: Instance,
+  { row, cylinder }: Answered,
+  chances: Readonly<Record<string, number>>,
+): number {
+  let sum = 0;
+  for (const [set, chance] of patternOf(engine, place, fault.reach)) {
+    const bySet = byMisfireRow(engine, row, cylinder, set);
+    for (const [option, own] of Object.entries(chances)) {
+      sum += (chance * floored(bySet[option] ?? 0) * own) / floored(usualChance(row, option));
+    }
+  }
+  return sum;
 }
 
 /** Chance of an option when no fault speaks: at a cylinder that misses, where the row tells that. */
@@ -72,19 +87,24 @@ function usualChance(row: FindingRow, option: string): number {
   return byMisfire?.["hit"]?.[option] ?? row.options[option]?.chance ?? 0;
 }
 
-/** Chance of an option given a fault, or silent when the fault states nothing about the finding. */
-function choiceChance(
-  fault: FaultRow,
+/** Chance of each option given a fault; undefined when it states nothing about the finding. */
+function choiceChances(
+  engine: Engine,
+  { fault, place }: Instance,
   row: FindingRow,
-  option: string,
-  background: number,
-): number {
+): Readonly<Record<string, number>> | undefined {
   const stated = signOf(fault, row)?.gives;
-  const derived = stated ? undefined : fromRegimes(fault, row);
-  if (!stated && !derived) return SILENT;
-  const full = derived?.[option] ?? completed(stated ?? {}, row, option);
-  const shown = row.momentary ? fault.shows * full + (1 - fault.shows) * background : full;
-  return floored(shown);
+  const derived = stated
+    ? undefined
+    : (fromRegimes(fault, row) ?? afterMisfire(engine, place, fault.reach, row));
+  if (!stated && !derived) return undefined;
+  return Object.fromEntries(
+    Object.keys(row.options).map((option) => {
+      const full = derived?.[option] ?? completed(stated ?? {}, row, option);
+      const usual = usualChance(row, option);
+      return [option, row.momentary ? fault.shows * full + (1 - fault.shows) * usual : full];
+    }),
+  );
 }
 
 /** What a row leaves open is spread over the options it does not name, as in the background. */
@@ -108,19 +128,33 @@ function completed(
 
 /** Signs that are there or not: one observation an option. */
 function ofSigns(subjects: Subjects, { row, options, answer }: Answered): readonly Observation[] {
+  const chances = subjects.instances.map((instance) => signChances(subjects.engine, instance, row));
   return Object.entries(row.options).map(([option, { chance }]) => ({
     form: options.includes(option) ? ("seen" as const) : ("not-seen" as const),
     background: floored(chance),
-    value: Float64Array.from(subjects.instances, ({ fault }) => signChance(fault, row, option)),
+    value: Float64Array.from(chances, (of) => of[option] ?? 0),
     answer,
   }));
 }
 
-/** Chance that a fault causes a sign; 0 when it states nothing (the leak keeps it off zero). */
-function signChance(fault: FaultRow, row: FindingRow, option: string): number {
+/**
+ * Chance that a fault causes each sign. What it does not state follows from when it shows, or from the
+ * cylinders that it makes miss; else it is 0 (the leak keeps it off zero).
+ */
+function signChances(
+  engine: Engine,
+  { fault, place }: Instance,
+  row: FindingRow,
+): Readonly<Record<string, number>> {
   const stated = signOf(fault, row)?.gives;
-  const chance = stated ? (stated[option] ?? 0) : (fromRegimes(fault, row)?.[option] ?? 0);
-  return Math.min(0.999, row.momentary ? chance * fault.shows : chance);
+  const regimes = stated ? undefined : fromRegimes(fault, row);
+  const misfire = afterMisfire(engine, place, fault.reach, row);
+  return Object.fromEntries(
+    Object.keys(row.options).map((option) => {
+      const chance = stated?.[option] ?? regimes?.[option] ?? misfire?.[option] ?? 0;
+      return [option, Math.min(0.999, row.momentary ? chance * fault.shows : chance)];
+    }),
+  );
 }
 
 /** Codes: the cylinders named look at the misfiring set, each family is a sign. */
@@ -131,22 +165,26 @@ function ofCodes(subjects: Subjects, { row, codes, answer }: Answered): Observed
     const cylinder = engine.names.indexOf(number);
     return cylinder < 0 ? mask : mask | (1 << cylinder);
   }, 0);
-  const observations: Observation[] = [];
-  for (const [option, { chance }] of Object.entries(row.options)) {
+  const chances = subjects.instances.map((instance) => signChances(engine, instance, row));
+  const observations = Object.entries(row.options).map(([option, { chance }]): Observation => {
     const pointed = codes?.families.get(option);
-    const isAtPlace = (place: readonly number[]): boolean =>
-      !pointed ||
-      pointed.length === 0 ||
-      pointed.some((n) => place.includes(engine.names.indexOf(n)));
-    observations.push({
+    // A code that names a cylinder is one of as many as there are cylinders.
+    const isNaming = pointed !== undefined && pointed.length > 0;
+    const share = (place: readonly number[]): number => {
+      if (!isNaming) return 1;
+      const isAt = pointed.some((n) => place.includes(engine.names.indexOf(n)));
+      return isAt ? 1 / place.length : 0;
+    };
+    return {
       form: pointed ? "seen" : "not-seen",
-      background: floored(chance),
-      value: Float64Array.from(subjects.instances, ({ fault, place }) =>
-        isAtPlace(place.cylinders) ? signChance(fault, row, option) : 0,
+      background: floored(isNaming ? chance / cylinders : chance),
+      value: Float64Array.from(
+        subjects.instances,
+        ({ place }, i) => (chances[i]?.[option] ?? 0) * share(place.cylinders),
       ),
       answer,
-    });
-  }
+    };
+  });
   const likelihood = codesLikelihood(cylinders, named, codes?.several ?? false);
   return { observations, misfireObservations: [{ likelihood, answer }] };
 }
@@ -154,23 +192,25 @@ function ofCodes(subjects: Subjects, { row, codes, answer }: Answered): Observed
 /** Findings that see only how many cylinders miss, or whether one does. */
 function ofMisfire({ engine }: Subjects, answered: Answered): MisfireObservation {
   const { row, options, cylinder, answer } = answered;
+  const [option = ""] = options;
+  const likelihood = (set: number): number =>
+    floored(byMisfireRow(engine, row, cylinder, set)[option] ?? 0);
+  return { likelihood, answer };
+}
+
+function byMisfireRow(
+  engine: Engine,
+  row: FindingRow,
+  cylinder: number | undefined,
+  set: number,
+): Readonly<Record<string, number>> {
   const cylinders = engine.names.length;
   const byClass = row.byMisfire as Readonly<Record<string, Readonly<Record<string, number>>>>;
-  const chance = (name: MisfireClass | CylinderClass): number =>
-    floored(byClass[name]?.[options[0] ?? ""] ?? 0);
-  const likelihood = (set: number): number => {
-    if (set === randomSet(cylinders)) return chance("random");
-    if (cylinder !== undefined) return chance(hasCylinder(set, cylinder) ? "hit" : "spared");
-    const missing = bits(set);
-    return chance(missing === 0 ? "none" : missing === 1 ? "one" : missing === 2 ? "two" : "more");
-  };
-  return { likelihood, answer };
+  const name =
+    cylinder === undefined ? misfireClass(set, cylinders) : cylinderClass(set, cylinder, cylinders);
+  return byClass[name] ?? {};
 }
 
 function signOf(fault: FaultRow, row: FindingRow): SignRow | undefined {
   return fault.signs.find((sign) => sign.finding === row.id);
-}
-
-function hasCylinder(set: number, cylinder: number): boolean {
-  return Math.floor(set / 2 ** cylinder) % 2 === 1;
 }

@@ -1,7 +1,7 @@
 // From a fault's reach and its place on an engine to the sets of cylinders it can make miss.
 import type { Engine } from "../engine/engine.ts";
 import type { Place } from "../engine/place.ts";
-import type { Reach } from "../knowledge/schema.ts";
+import type { CylinderClass, MisfireClass, Reach } from "../knowledge/schema.ts";
 import { randomSet } from "../model/diagnosis-model.ts";
 
 /** Chance of each set (bit mask; 2^n is random), adding up to 1. */
@@ -64,6 +64,26 @@ export function patternOf(engine: Engine, place: Place, reach: Reach): Pattern {
     }
   }
   return pattern;
+}
+
+/** What kind of set it is: how many cylinders miss, and whether always the same. */
+export function misfireClass(set: number, cylinders: number): MisfireClass {
+  if (set === randomSet(cylinders)) return "random";
+  const missing = bits(set);
+  return missing === 0 ? "none" : missing === 1 ? "one" : missing === 2 ? "two" : "more";
+}
+
+/** The same seen from one cylinder. */
+export function cylinderClass(set: number, cylinder: number, cylinders: number): CylinderClass {
+  if (set === randomSet(cylinders)) return "random";
+  return Math.floor(set / 2 ** cylinder) % 2 === 1 ? "hit" : "spared";
+}
+
+/** Number of cylinders in a set. */
+export function bits(set: number): number {
+  let count = 0;
+  for (let rest = set; rest > 0; rest = Math.floor(rest / 2)) count += rest % 2;
+  return count;
 }
 
 /** A double coil takes both its cylinders; else the fault keeps to its own or takes all. */

@@ -71,17 +71,29 @@ export function companyFactor(shares: readonly number[], twoFaults: number): num
 
 /** What is known beforehand multiplies the odds of a fault. */
 export function riskFactor(fault: FaultRow, answers: readonly Answered[]): number {
-  return answers.reduce((product, answer) => product * answerRisk(fault, answer), 1);
+  return answers.reduce(
+    (product, answer) => product * answerRisk(fault, answer, leftOf(answer, answers)),
+    1,
+  );
+}
+
+/** How much of an answer's pull is left, by those that tell how far back it lies; all unless told. */
+function leftOf({ row }: Answered, answers: readonly Answered[]): number {
+  return answers.reduce((left, { row: { fades }, options }) => {
+    const [option = ""] = options;
+    return fades?.of === row.id ? left * (fades.left[option] ?? 1) : left;
+  }, 1);
 }
 
 /** What one answer does to the odds of a fault beforehand. */
-function answerRisk(fault: FaultRow, { row, options }: Answered): number {
+function answerRisk(fault: FaultRow, { row, options }: Answered, left: number): number {
   const risk = fault.risks.find((candidate) => candidate.finding === row.id);
   if (!risk) return 1;
   return Object.entries(row.options).reduce((product, [option, { chance }]) => {
     const times = timesOf(risk, option);
     if (times === undefined) return product;
-    if (options.includes(option)) return product * times;
+    // What hands disturbed shows soon or never; a part that was renewed stays renewed.
+    if (options.includes(option)) return product * (times > 1 ? times ** left : times);
     // Asked and not so: the other side of the same ratio, where options are asked one by one.
     const isAskedAlone = row.kind === "several" || row.kind === "presence";
     return isAskedAlone

@@ -1,5 +1,6 @@
 // Is what a user wrote of an engine sound? Finds everything wrong at once and says how to mend it.
 import type { Problem } from "../units/problem.ts";
+import { checkCovers } from "./check-cover.ts";
 import { checkBanks, checkIntervals, checkNeighbours, checkOrder } from "./check-cylinder.ts";
 import { checkFigures } from "./check-figures.ts";
 import { checkIgnition, type IgnitionCase } from "./check-ignition.ts";
@@ -28,6 +29,7 @@ export function checkProfile(profile: EngineProfile): readonly Problem[] {
     ...intervals,
     ...checkBanks(profile),
     ...checkNeighbours(profile),
+    ...checkCovers(profile),
     ...checkIgnition(isSound ? timed(profile) : { profile, names: cylinderNames(profile) }),
     ...rest,
   ];

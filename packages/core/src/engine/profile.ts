@@ -45,6 +45,15 @@ export interface ConnectorProfile {
   readonly feeds: readonly CylinderName[];
 }
 
+/** Something bolted over cylinders that must come off before a hand gets at their plugs. */
+export interface CoverProfile {
+  /** What to call it, e.g. "inlet manifold". */
+  readonly name: string;
+  readonly cylinders: readonly CylinderName[];
+  /** Minutes to take it off and put it back. */
+  readonly minutes: number;
+}
+
 /** An engine as its user knows it. Only the cylinder count and the ignition kind must be known. */
 export interface EngineProfile {
   readonly id?: string;
@@ -69,6 +78,7 @@ export interface EngineProfile {
   /** Hybrid only: the cylinders whose plug carries the coil; the first of each pair unless given. */
   readonly coilOn?: readonly CylinderName[];
   readonly connectors?: readonly ConnectorProfile[];
+  readonly covers?: readonly CoverProfile[];
   readonly fuel?: "petrol" | "petrol-and-gas" | "alcohol-blend";
   readonly figures?: Figures;
 }

@@ -1,32 +1,45 @@
-// What must be put right with the repair of the leading part, so that the new part lives.
+// What must be put right with the repair of a part, so that the new part lives.
 import type { Answered } from "../compile/answered.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { PutRight, RankedFault } from "./ranking.ts";
 
+/** What was found on an engine. */
+interface Found {
+  readonly engine: Engine;
+  readonly answered: readonly Answered[];
+  readonly findings: readonly Finding[];
+  readonly knowledge: Knowledge;
+}
+
 /** A part counts as suspected from this probability on. */
 const SUSPECTED = 0.1;
 
-export function putRight(
-  engine: Engine,
-  answered: readonly Answered[],
+/** The parts that the likeliest faults sit in. */
+export function suspectedParts(
   ranking: readonly RankedFault[],
-  findings: readonly Finding[],
-  knowledge: Knowledge,
-): readonly PutRight[] {
-  const partOf = new Map(knowledge.faults.map((row) => [row.id, row.part.name]));
-  const suspected = new Set(
+  { faults }: Knowledge,
+): ReadonlySet<string> {
+  const partOf = new Map(faults.map((row) => [row.id, row.part.name]));
+  return new Set(
     ranking
       .filter(({ probability }, place) => place === 0 || probability >= SUSPECTED)
-      .map(({ fault }) => partOf.get(fault)),
+      .flatMap(({ fault }) => partOf.get(fault) ?? []),
   );
+}
+
+/** What the findings say that a repair of these parts needs beside it. */
+export function putRight(
+  { engine, answered, findings, knowledge }: Found,
+  parts: ReadonlySet<string>,
+): readonly PutRight[] {
   return answered.flatMap(({ row, options, answer, cylinder }) => {
     const found = knowledge.company.find(
       (company) =>
         company.finding === row.id &&
         options.includes(company.option) &&
-        company.parts.some((part) => suspected.has(part)),
+        company.parts.some((part) => parts.has(part)),
     );
     if (!found) return [];
     const name = cylinder === undefined ? undefined : engine.names[cylinder];

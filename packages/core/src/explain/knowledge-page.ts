@@ -3,7 +3,14 @@ import { shareOf } from "../compile/prior.ts";
 import { IGNITION_KINDS } from "../engine/profile.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import { type Provenance, provenance, type Tally } from "../knowledge/provenance.ts";
-import { type CheckRow, type FaultRow, type FindingRow, TOPICS } from "../knowledge/schema.ts";
+import {
+  type AccessRow,
+  type CheckRow,
+  type FaultRow,
+  type FindingRow,
+  type RepairRow,
+  TOPICS,
+} from "../knowledge/schema.ts";
 
 const BASES = ["published", "common practice", "memory"] as const;
 const CONFIDENCES = ["high", "medium", "low"] as const;
@@ -19,6 +26,8 @@ export function knowledgePage(knowledge: Knowledge): string {
     ...sayFaults(knowledge),
     ...sayFindings([...knowledge.findings.values()]),
     ...sayChecks(knowledge.checks),
+    ...sayRepairs(knowledge.repairs),
+    ...sayAccess(knowledge.access),
   ];
   return `${parts.join("\n\n")}\n`;
 }
@@ -114,19 +123,64 @@ function sayFinding(row: FindingRow): readonly string[] {
 function sayChecks(checks: readonly CheckRow[]): readonly string[] {
   return [
     `## Checks (${checks.length})`,
-    "Skill runs from 0 (anyone) to 4 (professional).",
+    "Skill runs from 0 (anyone) to 4 (professional). Minutes are without what must come off first. " +
+      "Breaks: in how many of 100 a brittle part breaks on the way.",
     table(
-      ["check", "minutes", "tool", "skill", "answers", "rests on"],
+      ["check", "minutes", "tool", "skill", "comes off", "breaks", "answers", "rests on"],
       checks.map((row) => [
         `${row.name}<br>\`${row.id}\``,
         String(row.minutes),
         row.tool,
         String(row.skill),
+        sayIds(row.access),
+        row.breaks === undefined ? "" : decimal(100 * row.breaks),
         row.yields.map((id) => `\`${id}\``).join(", "),
         sayGrounds(row),
       ]),
     ),
   ];
+}
+
+function sayRepairs(repairs: readonly RepairRow[]): readonly string[] {
+  return [
+    `## Repairs (${repairs.length})`,
+    "Behind each fault stands the chance that the engine is cured of it. Minutes are without what must " +
+      "come off first.",
+    table(
+      ["repair", "at", "mends", "minutes", "skill", "parts", "comes off", "rests on"],
+      repairs.map((row) => [
+        `${row.name.replace("{at}", "…")}<br>\`${row.id}\``,
+        row.at,
+        row.mends.map(({ fault, works }) => `${fault} ${works}`).join(", "),
+        String(row.minutes),
+        String(row.skill),
+        row.parts,
+        sayIds(row.access),
+        sayGrounds(row),
+      ]),
+    ),
+  ];
+}
+
+function sayAccess(rows: readonly AccessRow[]): readonly string[] {
+  return [
+    `## What must come off (${rows.length})`,
+    "Off and on again, paid once for everything behind it. It is in the way only on the kinds named.",
+    table(
+      ["state", "at", "minutes", "ignition", "rests on"],
+      rows.map((row) => [
+        `${row.say}<br>\`${row.id}\``,
+        row.at,
+        String(row.minutes),
+        row.suits?.join(", ") ?? "all",
+        sayGrounds(row),
+      ]),
+    ),
+  ];
+}
+
+function sayIds(ids: readonly string[] = []): string {
+  return ids.map((id) => `\`${id}\``).join(", ");
 }
 
 function familyOf({ id }: { readonly id: string }): string {

@@ -1,16 +1,34 @@
 // Probabilities as people say them.
 
-/** "about 6 in 10", "about 1 in 20", "less than 1 in 100", "almost certain". */
+/** The parts that are said, from the rarest up. */
+const SAID: readonly (readonly [part: number, of: number])[] = [
+  ...[100, 80, 60, 50, 40, 30, 25, 20, 15, 12, 10, 9, 8, 7, 6, 5, 4].map((of) => [1, of] as const),
+  [3, 10],
+  [1, 3],
+  [4, 10],
+  [1, 2],
+  [6, 10],
+  [2, 3],
+  [7, 10],
+  [3, 4],
+  [8, 10],
+  [9, 10],
+  [19, 20],
+];
+
+/**
+ * "about 6 in 10", "about 1 in 20", "less than 1 in 100", "almost certain": the nearest part that people
+ * say, nearest in odds. Probabilities are first rounded as they are printed, to whole per cents (below 10
+ * to tenths of one), so that what is printed alike is said alike.
+ */
 export function sayProbability(probability: number): string {
-  if (probability >= 0.97) return "almost certain";
-  if (probability >= 0.95) return "about 19 in 20";
-  if (probability >= 0.15) {
-    const tenths = Math.round(probability * 10);
-    return tenths >= 10 ? "almost certain" : `about ${tenths} in 10`;
-  }
-  if (probability < 0.005) return "less than 1 in 200";
-  if (probability < 0.01) return "less than 1 in 100";
-  const exact = 1 / probability;
-  const step = exact < 12.5 ? 1 : exact < 60 ? 5 : 10;
-  return `about 1 in ${Math.round(exact / step) * step}`;
+  const percent = probability * 100;
+  const printed = (percent < 10 ? Math.round(percent * 10) / 10 : Math.round(percent)) / 100;
+  if (printed >= 0.97) return "almost certain";
+  if (printed < 0.005) return "less than 1 in 200";
+  if (printed < 0.01) return "less than 1 in 100";
+  const away = ([part, of]: readonly [number, number]): number =>
+    Math.abs(Math.log(part / (of - part)) - Math.log(printed / (1 - printed)));
+  const [part, of] = SAID.reduce((best, next) => (away(next) < away(best) ? next : best));
+  return `about ${part} in ${of}`;
 }

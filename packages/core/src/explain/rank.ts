@@ -4,17 +4,18 @@
 import { checkFindings } from "../compile/check-finding.ts";
 import { type Compiled, compile } from "../compile/compile.ts";
 import { type Instance, instanceKey } from "../compile/prior.ts";
-import { candidateEngines } from "../engine/candidates.ts";
+import { checkRepairs } from "../compile/repair.ts";
+import { type CandidateEngine, candidateEngines } from "../engine/candidates.ts";
 import { sayNames } from "../engine/cylinder-name.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { ambiguityGroups } from "../inference/ambiguity.ts";
 import { conflictDb, mostConflicting, withAnswers } from "../inference/fit.ts";
-import { posterior } from "../inference/posterior.ts";
-import type { Finding } from "../knowledge/answer.ts";
+import { type PosteriorOptions, posterior } from "../inference/posterior.ts";
+import type { Finding, RepairDone } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
 import { InputError } from "../units/problem.ts";
 import { cautionsOf } from "./caution.ts";
-import { putRight } from "./company.ts";
+import { putRight, suspectedParts } from "./company.ts";
 import { mix, type Part } from "./mixture.ts";
 import type { Fit, OrderCandidate, RankedFault, Ranking } from "./ranking.ts";
 
@@ -23,6 +24,8 @@ export interface RankOptions {
   readonly tolerance?: number;
   /** Other tables than the ones that come with the library. */
   readonly knowledge?: Knowledge;
+  /** What was mended so far; how the engine ran afterwards is a finding too. */
+  readonly repairs?: readonly RepairDone[];
 }
 
 /** Faults below this are not looked at for ambiguity. */
@@ -42,7 +45,7 @@ export function rank(
   options: RankOptions = {},
 ): Ranking {
   const knowledge = options.knowledge ?? KNOWLEDGE;
-  const parts = partsOf(profile, findings, knowledge, options.tolerance);
+  const parts = partsOf(profile, findings, options);
   const first = parts[0] as Part;
   const homes = homesOf(parts);
   const mixed = mix(parts);
@@ -68,28 +71,32 @@ export function rank(
     entropyBits: mixed.entropyBits,
     fit: fitOf(first.compiled, findings),
     ambiguity: ambiguityOf(first),
-    alsoPutRight: putRight(first.engine, first.compiled.answered, ranking, findings, knowledge),
+    alsoPutRight: putRight(
+      { engine: first.engine, answered: first.compiled.answered, findings, knowledge },
+      suspectedParts(ranking, knowledge),
+    ),
     ...(orders ? { orders } : {}),
   };
 }
 
-/** All candidates, likeliest after the findings first. */
+/** All candidates, likeliest after the findings first; `most` as for `posterior`. */
 export function partsOf(
   profile: EngineProfile,
   findings: readonly Finding[],
-  knowledge: Knowledge,
-  tolerance: number | undefined,
+  { knowledge = KNOWLEDGE, repairs = [], ...how }: RankOptions & PosteriorOptions,
 ): readonly Part[] {
   const candidates = candidateEngines(profile);
-  const problems = checkFindings(profile, findings, knowledge);
+  const problems = [
+    ...checkFindings(profile, findings, knowledge),
+    ...checkRepairs((candidates[0] as CandidateEngine).engine, repairs, knowledge),
+  ];
   if (problems.length > 0) throw new InputError(problems);
-  const options = tolerance === undefined ? {} : { tolerance };
   const parts = candidates.map((candidate) => {
-    const compiled = compile(candidate.engine, findings, knowledge);
-    return { ...candidate, compiled, posterior: posterior(compiled.model, options) };
+    const compiled = compile(candidate.engine, findings, knowledge, repairs);
+    return { ...candidate, compiled, posterior: posterior(compiled.model, how) };
   });
   if (parts.length === 1) return parts;
-  const weighed = parts.map((part) => part.weight * evidenceFor(part));
+  const weighed = parts.map((part) => part.weight * evidenceFor(part, how));
   const sum = weighed.reduce((total, weight) => total + weight, 0);
   return parts
     .map((part, i) => ({ ...part, weight: (weighed[i] ?? 0) / sum }))
@@ -97,8 +104,11 @@ export function partsOf(
 }
 
 /** How well an engine explains the findings: P(findings | engine), up to a constant of the findings. */
-function evidenceFor({ compiled, posterior: after }: Part): number {
-  const before = posterior(withAnswers(compiled.model, () => false));
+function evidenceFor({ compiled, posterior: after }: Part, how: PosteriorOptions): number {
+  const before = posterior(
+    withAnswers(compiled.model, () => false),
+    how,
+  );
   return after.total / before.total;
 }
 

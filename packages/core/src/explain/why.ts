@@ -1,21 +1,25 @@
 // Why a fault stands where it stands: prior odds, then what each finding added. The column adds up.
 
-import { checkFindings } from "../compile/check-finding.ts";
-import { compile } from "../compile/compile.ts";
 import { instanceKey } from "../compile/prior.ts";
-import { candidateEngines } from "../engine/candidates.ts";
-import type { Engine } from "../engine/engine.ts";
 import type { EngineProfile } from "../engine/profile.ts";
-import { posterior } from "../inference/posterior.ts";
+import type { PosteriorOptions } from "../inference/posterior.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
 import type { FaultRow, Grounds } from "../knowledge/schema.ts";
 import { InputError } from "../units/problem.ts";
 import { decibans, odds } from "../units/weight.ts";
+import { type Balance, balance } from "./balance.ts";
+import type { Part } from "./mixture.ts";
+import { partsOf, type RankOptions } from "./rank.ts";
 import type { Ledger, LedgerLine } from "./ranking.ts";
 
-/** Probability that intermediate sums may leave unsearched; the column adds up whatever it is. */
-const LEDGER_TOLERANCE = 1e-4;
+/** What sums may leave unsearched; the column adds up whatever it is. */
+const STEPS: PosteriorOptions = { tolerance: 1e-4 };
+/** Two faults together tell what a withdrawal would do well enough, and ten times as fast. */
+const WITHDRAWALS: PosteriorOptions = { tolerance: 1e-4, most: 2 };
+
+/** Tables and repairs, as for a ranking. */
+export type WhyOptions = Pick<RankOptions, "knowledge" | "repairs">;
 
 /** A fault at a place, as a ranking names it. */
 export interface FaultAt {
@@ -25,67 +29,58 @@ export interface FaultAt {
 
 /**
  * The ledger of one fault: prior odds in dB, the weight of each finding given those before it (in the
- * caller's order), posterior odds; and beside each its leave-one-out weight. For an engine known in
- * part it is told for the firing order that fits best among those that have the place. Throws an
- * `InputError` when the input cannot be used or the engine has no such fault.
+ * caller's order), posterior odds; and beside each its leave-one-out weight, over up to two faults
+ * together. For an engine known in part all firing orders that fit are mixed, at each step anew, as the
+ * ranking mixes them: a finding may weigh by what it tells of the order. Repairs done count as known
+ * beforehand. Throws an `InputError` when the input cannot be used or the engine has no such fault.
+ *
+ * Cost: one posterior a finding, for every firing order that fits.
  */
 export function why(
   profile: EngineProfile,
   findings: readonly Finding[],
   of: FaultAt,
-  knowledge: Knowledge = KNOWLEDGE,
+  { knowledge = KNOWLEDGE, repairs = [] }: WhyOptions = {},
 ): Ledger {
-  const problems = checkFindings(profile, findings, knowledge);
-  if (problems.length > 0) throw new InputError(problems);
-  const engine = engineWith(profile, of, knowledge);
-  const oddsDb = (used: readonly Finding[]): number => faultOddsDb(engine, used, of, knowledge);
+  const key = `${of.fault}@${of.place}`;
+  const oddsDb = (how: PosteriorOptions) => (known: readonly Finding[]) =>
+    faultOddsDb(partsOf(profile, known, { knowledge, repairs, ...how }), key, of);
+  const { priorDb, lines, posteriorDb } = balance(findings, oddsDb(STEPS), oddsDb(WITHDRAWALS));
   const row = knowledge.faults.find((fault) => fault.id === of.fault);
-  const priorDb = oddsDb([]);
-  const posteriorDb = oddsDb(findings);
-  let before = priorDb;
-  const lines = findings.map((finding, i): LedgerLine => {
-    const after = i === findings.length - 1 ? posteriorDb : oddsDb(findings.slice(0, i + 1));
-    const without = oddsDb(findings.filter((_, other) => other !== i));
-    const line: LedgerLine = {
-      finding: finding.finding,
-      ...(finding.cylinder === undefined ? {} : { cylinder: finding.cylinder }),
-      weightDb: after - before,
-      withoutDb: posteriorDb - without,
-      grounds: groundsOf(row, finding, knowledge),
-    };
-    before = after;
-    return line;
-  });
-  return { fault: of.fault, place: of.place, priorDb, lines, posteriorDb };
+  return {
+    fault: of.fault,
+    place: of.place,
+    priorDb,
+    lines: findings.map((finding, i): LedgerLine => {
+      return {
+        finding: finding.finding,
+        ...(finding.cylinder === undefined ? {} : { cylinder: finding.cylinder }),
+        ...(lines[i] as Balance["lines"][number]),
+        grounds: groundsOf(row, finding, knowledge),
+      };
+    }),
+    posteriorDb,
+  };
 }
 
-function engineWith(profile: EngineProfile, of: FaultAt, knowledge: Knowledge): Engine {
-  const byWeight = [...candidateEngines(profile)].sort((a, b) => b.weight - a.weight);
-  const found = byWeight.find(({ engine }) =>
-    compile(engine, [], knowledge).instances.some(
-      (i) => instanceKey(i) === `${of.fault}@${of.place}`,
-    ),
+/** Odds of a fault over all engines that it may be; an engine without such a place cannot have it. */
+function faultOddsDb(parts: readonly Part[], key: string, { fault, place }: FaultAt): number {
+  const numbers = parts.map(({ compiled }) =>
+    compiled.instances.findIndex((instance) => instanceKey(instance) === key),
   );
-  if (found) return found.engine;
-  throw new InputError([
-    {
-      code: "no-such-fault",
-      path: "",
-      message: `This engine has no fault "${of.fault}" at "${of.place}".`,
-      hint: "Take fault and place from a line of the ranking.",
-    },
-  ]);
-}
-
-function faultOddsDb(
-  engine: Engine,
-  findings: readonly Finding[],
-  of: FaultAt,
-  knowledge: Knowledge,
-): number {
-  const { model, instances } = compile(engine, findings, knowledge);
-  const fault = instances.findIndex((i) => instanceKey(i) === `${of.fault}@${of.place}`);
-  const probability = posterior(model, { tolerance: LEDGER_TOLERANCE }).fault[fault] ?? 0;
+  if (numbers.every((number) => number < 0)) {
+    throw new InputError([
+      {
+        code: "no-such-fault",
+        path: "",
+        message: `This engine has no fault "${fault}" at "${place}".`,
+        hint: "Take fault and place from a line of the ranking.",
+      },
+    ]);
+  }
+  const probability = parts.reduce((sum, { weight, posterior }, i) => {
+    return sum + weight * (posterior.fault[numbers[i] as number] ?? 0);
+  }, 0);
   return decibans(odds(probability));
 }
 

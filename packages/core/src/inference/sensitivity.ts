@@ -1,13 +1,13 @@
 // How far must one number move before the first place changes hands? (What-if of H. Chan & A. Darwiche,
 // "When do numbers really matter?", Journal of Artificial Intelligence Research 17 (2002) 265.)
 //
-// The weight of every hypothesis is linear in the odds or the chance that one fault brings, so the lead
-// of any rival over the first is linear too, and the largest of these leads is convex: below 0 at both
-// ends of a stretch it is below 0 all along. Looking at the ends is therefore enough to know that no
-// value does it, and between the number as it is and an end where it does, there is one change of hands.
+// The weight of a fault, Σ w over the hypotheses that hold it, is a polynomial in any single number of the
+// model: linear, or of a degree up to the faults of a hypothesis where faults of one type share the number.
+// A few posteriors give that polynomial for every fault at once, and looking for the change of hands on it
+// costs next to nothing.
 import type { DiagnosisModel } from "../model/diagnosis-model.ts";
 import { decibans, odds, PROBABILITY_FLOOR } from "../units/weight.ts";
-import { posterior } from "./posterior.ts";
+import { type Posterior, posterior } from "./posterior.ts";
 
 /**
  * Where a function changes sign between two values of its number, by bisection to `within`;
@@ -54,57 +54,129 @@ export interface Flip {
 export interface FlipOptions {
   /** Prior odds are moved this far each way at most, in dB. Default 40, a factor of 10,000. */
   readonly reachDb?: number;
-  /** `posterior` of each trial. Default: tolerance 1e-4, three faults. */
-  readonly posterior?: Parameters<typeof posterior>[1];
+  /** Faults present together at most. Default 3. */
+  readonly most?: Most;
+  /** Posterior of the model as it is, if it is known, with tolerance 0 and the same `most`. */
+  readonly now?: Pick<Posterior, "fault" | "total">;
   /** Faults that cannot hold a place, such as "something else" where it is told apart. */
   readonly leaveOut?: readonly number[];
 }
 
+type Most = 1 | 2 | 3;
+
 /** Bisection ends when the move is known to this many dB. */
 const CLOSE_DB = 0.01;
 const REACH_DB = 40;
+/** The change of hands is looked for in steps of this many dB. */
+const STEP_DB = 0.25;
 
 /**
  * The nearest value of a weight at which another fault takes the first place; `undefined` when no value
- * does (probabilities between the floor and 1 − floor). Costs two calls of `posterior`, and some twelve
- * more for each end at which the place has changed hands.
+ * does (probabilities between the floor and 1 − floor). Costs as many calls of `posterior` as the weight
+ * has a degree, one to three, and one more without `now`. Two changes of hands closer to one another
+ * than a quarter of a dB may be missed.
  */
 export function flip(
   model: DiagnosisModel,
   weight: Weight,
   options: FlipOptions = {},
 ): Flip | undefined {
+  const { most = 3, leaveOut = [] } = options;
+  const now = options.now ?? posterior(model, { tolerance: 0, most });
   const from = numberOf(model, weight);
-  const at = (db: number): DiagnosisModel => withWeight(model, weight, moved(weight, from, db));
-  const holder = firstOf(faultsOf(model, options));
+  const weightsAt = polynomials(model, weight, { most, now, from });
+  const atDb = (db: number): Float64Array => {
+    const weights = weightsAt(argumentOf(weight, from, moved(weight, from, db)));
+    for (const f of leaveOut) weights[f] = 0;
+    return weights;
+  };
+  const holder = firstOf(atDb(0));
   const lead = (db: number): number => {
-    const faults = faultsOf(at(db), options);
-    return (faults[holder] as number) - (faults[firstOf(faults, holder)] as number);
+    const weights = atDb(db);
+    return (weights[holder] as number) - (weights[firstOf(weights, holder)] as number);
   };
   const flips = ends(weight, from, options.reachDb ?? REACH_DB).flatMap((end) => {
-    const db = crossing(lead, 0, end, CLOSE_DB);
+    const db = firstCrossing(lead, end);
     return db === undefined ? [] : [db];
   });
   const [nearest] = flips.sort((a, b) => Math.abs(a) - Math.abs(b));
   if (nearest === undefined) return undefined;
-  const first = firstOf(faultsOf(at(nearest), options), holder);
+  const first = firstOf(atDb(nearest), holder);
   return { from, to: moved(weight, from, nearest), moveDb: nearest, first };
 }
 
-/** Probabilities of all faults, of those that hold no place 0. */
-function faultsOf(
+/** Where a lead is lost first on the way from 0 to an end; the end where it is lost only there. */
+function firstCrossing(lead: (db: number) => number, end: number): number | undefined {
+  const steps = Math.ceil(Math.abs(end) / STEP_DB);
+  let before = 0;
+  for (let step = 1; step <= steps; step++) {
+    const db = (end * step) / steps;
+    if (lead(db) <= 0) return crossing(lead, before, db, CLOSE_DB) ?? db;
+    before = db;
+  }
+  return undefined;
+}
+
+/** In what the weights of faults are polynomials: a multiplier of odds, or the probability itself. */
+function argumentOf(weight: Weight, from: number, value: number): number {
+  return weight.kind === "prior" ? value / from : value;
+}
+
+interface Known {
+  readonly most: Most;
+  readonly now: Pick<Posterior, "fault" | "total">;
+  readonly from: number;
+}
+
+/** By fault: its weight, as a function of the moved number; Lagrange's form through a few posteriors. */
+function polynomials(
   model: DiagnosisModel,
-  { posterior: how = { tolerance: 1e-4 }, leaveOut = [] }: FlipOptions,
-): Float64Array {
-  return posterior(model, how).fault.map((p, f) => (leaveOut.includes(f) ? 0 : p));
+  weight: Weight,
+  { most, now, from }: Known,
+): (x: number) => Float64Array {
+  const own = argumentOf(weight, from, from);
+  const others = NODES[weight.kind === "prior" ? "odds" : "chance"]
+    .filter((node) => Math.abs(node - own) > 0.05)
+    .slice(0, degreeOf(model, weight, most));
+  const values = others.map((x) => {
+    const value = weight.kind === "prior" ? x * from : x;
+    return weightsOf(posterior(withWeight(model, weight, value), { tolerance: 0, most }));
+  });
+  const nodes = [own, ...others];
+  const known = [weightsOf(now), ...values];
+  return (x) => {
+    const sums = new Float64Array(model.faults);
+    nodes.forEach((node, i) => {
+      const basis = nodes.reduce((p, at, j) => (j === i ? p : (p * (x - at)) / (node - at)), 1);
+      const at = known[i] as Float64Array;
+      for (let f = 0; f < sums.length; f++)
+        sums[f] = (sums[f] as number) + basis * (at[f] as number);
+    });
+    return sums;
+  };
+}
+
+/** Where posteriors are asked for: spread as far as the number can go, so that rounding stays small. */
+const NODES = { odds: [0, 1000, 30, 5], chance: [0.999, 0.001, 0.5, 0.25] } as const;
+
+function weightsOf({ fault, total }: Pick<Posterior, "fault" | "total">): Float64Array {
+  return fault.map((probability) => probability * total);
+}
+
+/** Hypotheses hold several faults of a type; of a choice they tell the mean, and so stay linear. */
+function degreeOf({ observations }: DiagnosisModel, weight: Weight, most: Most): number {
+  if (weight.kind === "set") return 1;
+  if (weight.kind === "sign" && observations[weight.observation]?.form === "choice") return 1;
+  return Math.min(most, weight.faults.length);
 }
 
 /** The likeliest fault, of equals the one with the lowest number. */
-function firstOf(faults: Float64Array, besides?: number): number {
+function firstOf(weights: Float64Array, besides?: number): number {
   let first = -1;
-  faults.forEach((probability, f) => {
-    if (f !== besides && (first < 0 || probability > (faults[first] as number))) first = f;
-  });
+  for (let f = 0; f < weights.length; f++) {
+    if (f === besides) continue;
+    if (first < 0 || (weights[f] as number) > (weights[first] as number)) first = f;
+  }
   return first;
 }
 

@@ -1,5 +1,6 @@
 // Does the ranking find faults that physics broke? A broken engine comes in; its first-visit findings are
-// ranked, then three checks are made, each the first check of what then leads.
+// ranked, then three checks are made, each the one that then tells most.
+import { next } from "../advice/next.ts";
 import type { Engine } from "../engine/engine.ts";
 import { rank } from "../explain/rank.ts";
 import type { RankedFault, Ranking } from "../explain/ranking.ts";
@@ -7,8 +8,8 @@ import type { Finding } from "../knowledge/answer.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import { type SimulatedCase, simulate, simulatedFaults } from "../physics/simulate.ts";
 import type { SimulatedFaultId } from "../physics/simulated-break.ts";
-import type { SimulatedFinding } from "../physics/simulated-sense.ts";
 import type { Random } from "../units/random.ts";
+import { named, seenAt } from "./simulated-look.ts";
 
 /** How one simulated case went. */
 export interface SimulatedOutcome {
@@ -36,22 +37,6 @@ export interface SimulatedOptions {
   readonly without?: readonly string[];
 }
 
-/** Checks whose steps go over all cylinders; the others look at the suspect and its companion. */
-const OVER_ALL = new Set([
-  "check.plugs-out",
-  "check.plug-gap",
-  "check.wells-dry",
-  "check.rail-press",
-  "check.leads-press",
-  "check.lead-resistance",
-  "check.cap-off",
-  "check.injector-listen",
-  "check.compression",
-]);
-
-/** Of these the steps exchange one part only. */
-const OF_SUSPECT_ONLY = /^swap\./;
-
 /** Draws one fault of the ids, evenly, breaks it at an even place and lets the ranking look for it. */
 export function simulatedCase(
   engine: Engine,
@@ -78,10 +63,10 @@ function lookFor(
   let after = before;
   const made: string[] = [];
   for (let i = 0; i < checks; i++) {
-    const next = nextCheck(engine, broken, after, findings, without);
-    if (!next) break;
-    made.push(next.check);
-    findings.push(...next.answers);
+    const shown = mostTelling(engine, broken, findings, without);
+    if (!shown) break;
+    made.push(shown.check);
+    findings.push(...shown.answers);
     after = rank(engine.profile, findings);
   }
   const first = after.ranking[0] as RankedFault;
@@ -108,76 +93,22 @@ function placeOf({ ranking }: Ranking, truth: string): number {
   return at < 0 ? Number.POSITIVE_INFINITY : at + 1;
 }
 
-/** The first check of the likeliest fault whose first check still tells something new. */
-function nextCheck(
+/** What the check that tells most of all shows; those that physics cannot answer are passed over. */
+function mostTelling(
   engine: Engine,
   broken: SimulatedCase,
-  { ranking }: Ranking,
   known: readonly Finding[],
   without: readonly string[],
 ): { readonly check: string; readonly answers: readonly Finding[] } | undefined {
-  for (const suspect of ranking) {
-    const answers = answersOf(engine, broken, suspect, known).filter(
+  const { checks } = next(engine.profile, known);
+  for (const { check, cylinders } of [...checks].sort((a, b) => b.tellsBits - a.tellsBits)) {
+    const row = KNOWLEDGE.checks.find(({ id }) => id === check);
+    if (!row) continue;
+    const at = cylinders.map((name) => engine.names.indexOf(name));
+    const answers = seenAt(engine, broken, { row, cylinders: at, known }).filter(
       ({ finding }) => !without.includes(finding),
     );
-    if (answers.length > 0) return { check: suspect.firstCheck, answers };
+    if (answers.length > 0) return { check, answers };
   }
   return undefined;
-}
-
-/** Indices of the cylinders that a check of a suspect looks at, the suspect's own first. */
-function lookedAt(engine: Engine, { firstCheck, cylinders }: RankedFault): readonly number[] {
-  const all = engine.names.map((_, c) => c);
-  if (OVER_ALL.has(firstCheck)) return all;
-  const own = cylinders.map((name) => engine.names.indexOf(name));
-  const coils = engine.groups.length > 1 ? own.flatMap((c) => groupOf(engine, c)) : [];
-  return [...new Set([...own, ...coils])];
-}
-
-function groupOf(engine: Engine, cylinder: number): readonly number[] {
-  return engine.groups[engine.groupOf[cylinder] ?? 0] ?? [];
-}
-
-/** What the first check of a suspect shows, without what has been answered already. */
-function answersOf(
-  engine: Engine,
-  broken: SimulatedCase,
-  suspect: RankedFault,
-  known: readonly Finding[],
-): readonly Finding[] {
-  const check = KNOWLEDGE.checks.find(({ id }) => id === suspect.firstCheck);
-  const cylinders = lookedAt(engine, suspect);
-  return (check?.yields ?? []).flatMap((id): readonly Finding[] => {
-    const row = KNOWLEDGE.findings.get(id);
-    if (!row || (row.suits && !row.suits.includes(engine.ignition))) return [];
-    const at =
-      row.scope === "engine"
-        ? [undefined]
-        : row.scope === "coil"
-          ? coilsOf(engine, cylinders)
-          : cylinders;
-    const looked = OF_SUSPECT_ONLY.test(id) ? at.slice(0, 1) : at;
-    return looked.flatMap((cylinder): readonly Finding[] => {
-      const answer = broken.observeCheck(id, cylinder);
-      if (answer === undefined) return [];
-      const seen = { finding: id, answer, ...(cylinder === undefined ? {} : { cylinder }) };
-      const finding = named(engine, seen);
-      const isKnown = known.some(
-        (each) => each.finding === id && each.cylinder === finding.cylinder,
-      );
-      return isKnown ? [] : [finding];
-    });
-  });
-}
-
-/** The first of the cylinders on each coil, so that one coil is asked about once. */
-function coilsOf(engine: Engine, cylinders: readonly number[]): readonly number[] {
-  return cylinders.filter(
-    (c, i) => cylinders.findIndex((d) => engine.groupOf[d] === engine.groupOf[c]) === i,
-  );
-}
-
-function named(engine: Engine, { finding, answer, cylinder }: SimulatedFinding): Finding {
-  const name = cylinder === undefined ? undefined : engine.names[cylinder];
-  return { finding, answer, ...(name === undefined ? {} : { cylinder: name }) };
 }

@@ -46,7 +46,11 @@ export const CAUTIONS = [
   },
   {
     id: "rolling",
-    say: "Handbrake, level ground, wheels blocked; never under a car that stands on a jack.",
+    say: "Handbrake on, level ground, wheels blocked.",
+  },
+  {
+    id: "lifting",
+    say: "Never under a car that stands on a jack: use stands on firm ground.",
   },
   {
     id: "glowing-exhaust",

@@ -7,6 +7,8 @@ import type {
   FaultRow,
   Grounds,
   GroundsOf,
+  RepairChange,
+  RepairRow,
   RiskRow,
   SignRow,
   WearRow,
@@ -39,6 +41,22 @@ export function changedCheck(row: CheckRow, change: CheckChange, grounds: Ground
   if (change.minutes === undefined) return row;
   const groundsOf = { ...row.groundsOf, minutes: change.grounds ?? grounds };
   return { ...row, minutes: change.minutes, groundsOf };
+}
+
+export function changedRepair(row: RepairRow, change: RepairChange, grounds: Grounds): RepairRow {
+  const own = change.grounds ?? grounds;
+  const { minutes = row.minutes, parts = row.parts, works = {} } = change;
+  const paths = [
+    ...(change.minutes === undefined ? [] : ["minutes"]),
+    ...Object.keys(works).map((fault) => `mends.${fault}.works`),
+  ];
+  return {
+    ...row,
+    minutes,
+    parts,
+    mends: row.mends.map((mend) => ({ ...mend, works: works[mend.fault] ?? mend.works })),
+    groundsOf: { ...row.groundsOf, ...Object.fromEntries(paths.map((path) => [path, own])) },
+  };
 }
 
 /** Paths as `provenance` walks them. */

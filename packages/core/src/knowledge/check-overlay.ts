@@ -1,19 +1,24 @@
 // Does an overlay fit the tables that it is laid over? Every problem at once, with the path to the
 // bad field. The shape is the wire format's business: here a field is of its kind.
-import { nearest } from "../units/nearest.ts";
 import { type Problem, pointer } from "../units/problem.ts";
 import { PROBABILITY_FLOOR } from "../units/weight.ts";
 import { changedFault } from "./change.ts";
-import { checkGrounds, problem, range } from "./check-number.ts";
+import {
+  checkGrounds,
+  DOTTED,
+  groundless,
+  MOST_MINUTES,
+  problem,
+  range,
+  unknown,
+} from "./check-number.ts";
+import { checkRepairOverlay } from "./check-repair.ts";
 import { checkSpeech } from "./check-speech.ts";
 import type { Knowledge } from "./knowledge.ts";
 import { type FaultChange, type FaultRow, type Overlay, UNSAID } from "./schema.ts";
 
 /** Hypotheses end at three faults, so no more than about 0.38 of them can have exactly two. */
 const MOST_TWO_FAULTS = 0.3;
-const MOST_MINUTES = 1440;
-/** Two words or more joined by dots, as the tables write them. */
-const DOTTED = /^[a-z0-9]+(?:-[a-z0-9]+)*(?:\.[a-z0-9]+(?:-[a-z0-9]+)*)+$/;
 
 /** Problems of an overlay; an empty list when it can be laid over the base. */
 export function checkOverlay(base: Knowledge, overlay: Overlay): readonly Problem[] {
@@ -41,6 +46,7 @@ export function checkOverlay(base: Knowledge, overlay: Overlay): readonly Proble
         ...(minutes === undefined ? [] : range(minutes, 0, MOST_MINUTES, `${path}/minutes`)),
       ];
     }),
+    ...checkRepairOverlay(base, overlay, world.wearable),
   ];
 }
 
@@ -73,7 +79,7 @@ function checkNew(
   return [
     ...checkId(world, all, row.id, i),
     // A row that was not read by the wire format may lack them whatever its type says.
-    ...(row.grounds === undefined ? [groundless(`${path}/grounds`)] : []),
+    ...(row.grounds === undefined ? [groundless("fault", `${path}/grounds`)] : []),
     ...Object.entries(row.groundsOf ?? {}).flatMap(([of, grounds]) =>
       checkGrounds(grounds, path + pointer("groundsOf", of)),
     ),
@@ -150,19 +156,7 @@ function each(
   return Object.entries(numbers).flatMap(([key, value = Number.NaN]) => look(value, key));
 }
 
-function unknown(what: string, id: string, path: string, known: readonly string[]): Problem {
-  const near = nearest(id, known, Number.POSITIVE_INFINITY).slice(0, 2);
-  const hint = `Did you mean ${near.map((name) => JSON.stringify(name)).join(" or ")}?`;
-  const code = `${what.split(" ").at(-1)}-unknown`;
-  return problem(code, path, `There is no ${what} ${JSON.stringify(id)}.`, hint);
-}
-
 function speaks(path: string): Problem {
   const message = "What is not in the catalogue says nothing about any finding.";
   return problem("not-changeable", path, message, "Leave it out, or describe it as a new fault.");
-}
-
-function groundless(path: string): Problem {
-  const hint = 'Write {"basis": "common practice", "confidence": "low"}, or what it rests on.';
-  return problem("grounds-missing", path, "A new fault needs grounds for its numbers.", hint);
 }

@@ -42,4 +42,18 @@ export const CITED_WORKS: readonly CitedWork[] = [
     where: "Communications of the ACM 7 (1964), pp. 171–176",
     use: "Which id did somebody mean who wrote an unknown one?",
   },
+  {
+    id: "iglewicz-1993",
+    cite: "B. Iglewicz and D. C. Hoaglin",
+    what: "B. Iglewicz, D. C. Hoaglin, How to Detect and Handle Outliers",
+    where: "ASQC Quality Press, Milwaukee 1993",
+    use: "Modified z-scores: which plug of a set stands apart.",
+  },
+  {
+    id: "de-kleer-2009",
+    cite: "J. de Kleer",
+    what: "J. de Kleer, Diagnosing multiple persistent and intermittent faults",
+    where: "International Joint Conference on Artificial Intelligence 2009",
+    use: "How many clean trials until a fault that comes and goes may be called cured.",
+  },
 ];

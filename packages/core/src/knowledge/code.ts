@@ -89,6 +89,8 @@ export const COUNTS_FROM_MISFIRE = {
   littleCounted: { nothing: 0.92, misfire: 0.12 },
   /** Share of the counts that falls on cylinders which do not miss. */
   strays: 0.05,
+  /** Counters are two bytes wide and end here. */
+  mostCounted: 65_535,
   /** Sum of the Dirichlet weights: how closely the shares follow what really happens. */
   firmness: 6,
 } as const;

@@ -31,6 +31,27 @@ export const COMPANY: readonly CompanyRow[] = [
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {
+    finding: "plug.age",
+    option: "overdue",
+    parts: ["coil", "boot", "plug cable", "distributor cap", "rotor", "centre brush"],
+    say: "Renew all plugs. They are overdue, and worn gaps ask for more voltage than the new part likes.",
+    grounds: { basis: "common practice", confidence: "medium" },
+  },
+  {
+    finding: "connector.pins",
+    option: "corroded",
+    parts: ["coil", "coil driver", "ignition module", "trigger wire"],
+    say: "Clean or renew the pins of the coil connector, and look where the damp came from.",
+    grounds: { basis: "common practice", confidence: "low" },
+  },
+  {
+    finding: "connector.pins",
+    option: "loose",
+    parts: ["coil", "coil driver", "ignition module", "trigger wire"],
+    say: "Renew the pin that does not grip: a new part behind it drops out like the old one.",
+    grounds: { basis: "common practice", confidence: "low" },
+  },
+  {
     finding: "plug.gap",
     option: "wide",
     parts: [

@@ -1,4 +1,5 @@
 // All findings, family by family, and the names that fault rows may use.
+import { BENCH } from "./finding/bench.ts";
 import { COMPLAINT } from "./finding/complaint.ts";
 import { HISTORY } from "./finding/history.ts";
 import { LAMP_AND_CODE } from "./finding/lamp-and-code.ts";
@@ -15,6 +16,7 @@ const ALL = [
   ...HISTORY,
   ...PLUG,
   ...MEASURED,
+  ...BENCH,
   ...TRIED,
 ] as const;
 

@@ -1,8 +1,10 @@
 // The tables put together; no logic. Add a fault to its family and it is in.
+import { ACCESS_ROWS } from "./access.ts";
 import { CAUTIONS } from "./caution.ts";
 import { CHECKS } from "./check.ts";
 import { COMPANY } from "./company.ts";
 import { AIR } from "./fault/air.ts";
+import { AIR_METERING } from "./fault/air-metering.ts";
 import { BOOT } from "./fault/boot.ts";
 import { COIL } from "./fault/coil.ts";
 import { DISTRIBUTOR } from "./fault/distributor.ts";
@@ -15,8 +17,19 @@ import { PLUG } from "./fault/plug.ts";
 import { PLUG_DEPOSIT } from "./fault/plug-deposit.ts";
 import { SENSING } from "./fault/sensing.ts";
 import { SUPPLY } from "./fault/supply.ts";
+import { VALVE } from "./fault/valve.ts";
 import { FINDINGS } from "./finding.ts";
-import type { CautionRow, CheckRow, CompanyRow, FaultRow, FindingRow, Grounds } from "./schema.ts";
+import { REPAIRS } from "./repair.ts";
+import type {
+  AccessRow,
+  CautionRow,
+  CheckRow,
+  CompanyRow,
+  FaultRow,
+  FindingRow,
+  Grounds,
+  RepairRow,
+} from "./schema.ts";
 import { SOMETHING_ELSE, TWO_FAULTS_SHARE } from "./something-else.ts";
 
 export interface Knowledge {
@@ -24,6 +37,8 @@ export interface Knowledge {
   readonly somethingElse: FaultRow;
   readonly findings: ReadonlyMap<string, FindingRow>;
   readonly checks: readonly CheckRow[];
+  readonly repairs: readonly RepairRow[];
+  readonly access: readonly AccessRow[];
   readonly cautions: readonly CautionRow[];
   readonly company: readonly CompanyRow[];
   /** Part of all complaints that has exactly two unrelated faults, before any finding. */
@@ -42,6 +57,8 @@ export const FAULTS: readonly FaultRow[] = [
   ...INJECTOR,
   ...FUEL,
   ...AIR,
+  ...AIR_METERING,
+  ...VALVE,
   ...MECHANICAL,
   ...SENSING,
   ...NOT_MISFIRE,
@@ -52,6 +69,8 @@ export const KNOWLEDGE: Knowledge = {
   somethingElse: SOMETHING_ELSE,
   findings: new Map(FINDINGS.map((row) => [row.id, row])),
   checks: CHECKS,
+  repairs: REPAIRS,
+  access: ACCESS_ROWS,
   cautions: CAUTIONS,
   company: COMPANY,
   twoFaultsShare: TWO_FAULTS_SHARE.share,

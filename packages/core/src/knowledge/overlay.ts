@@ -1,9 +1,16 @@
 // A workshop's own numbers laid over the tables: what it says counts, all else stays.
 import { InputError } from "../units/problem.ts";
-import { changedCheck, changedFault } from "./change.ts";
+import { changedCheck, changedFault, changedRepair } from "./change.ts";
 import { checkOverlay } from "./check-overlay.ts";
 import type { Knowledge } from "./knowledge.ts";
-import { type CheckRow, type FaultRow, type Grounds, type Overlay, UNSAID } from "./schema.ts";
+import {
+  type CheckRow,
+  type FaultRow,
+  type Grounds,
+  type Overlay,
+  type RepairRow,
+  UNSAID,
+} from "./schema.ts";
 
 /**
  * Knowledge with the overlay in it, for `rank`, `why` and `provenance`; the base stays as it is, and
@@ -13,16 +20,19 @@ import { type CheckRow, type FaultRow, type Grounds, type Overlay, UNSAID } from
 export function overlayKnowledge(base: Knowledge, overlay: Overlay): Knowledge {
   const problems = checkOverlay(base, overlay);
   if (problems.length > 0) throw new InputError(problems);
-  const { grounds = UNSAID, newFaults = [], twoFaultsShare } = overlay;
+  const { grounds = UNSAID, newFaults = [], newRepairs = [], twoFaultsShare } = overlay;
   const faults = new Map(Object.entries(overlay.faults ?? {}));
   const checks = new Map(Object.entries(overlay.checks ?? {}));
+  const repairs = new Map(Object.entries(overlay.repairs ?? {}));
   const ofFault = (row: FaultRow): FaultRow => withChange(row, faults, changedFault, grounds);
   const ofCheck = (row: CheckRow): CheckRow => withChange(row, checks, changedCheck, grounds);
+  const ofRepair = (row: RepairRow): RepairRow => withChange(row, repairs, changedRepair, grounds);
   return {
     ...base,
     faults: [...base.faults.map(ofFault), ...newFaults],
     somethingElse: ofFault(base.somethingElse),
     checks: base.checks.map(ofCheck),
+    repairs: [...base.repairs.map(ofRepair), ...newRepairs],
     ...(twoFaultsShare === undefined ? {} : { twoFaultsShare, twoFaultsGrounds: grounds }),
   };
 }

@@ -4,7 +4,15 @@ import { CODE_FAMILIES, CODE_GROUNDS, CODES_FROM_MISFIRE, COUNTS_FROM_MISFIRE } 
 import type { Knowledge } from "./knowledge.ts";
 import type { Basis, Confidence, Grounds, GroundsOf } from "./schema.ts";
 
-export type NumberTable = "prior" | "faults" | "findings" | "checks" | "codes" | "counts";
+export type NumberTable =
+  | "prior"
+  | "faults"
+  | "findings"
+  | "checks"
+  | "repairs"
+  | "access"
+  | "codes"
+  | "counts";
 
 export interface KnownNumber {
   readonly table: NumberTable;
@@ -52,6 +60,8 @@ export function provenance(knowledge: Knowledge): Provenance {
       faults: of("faults"),
       findings: of("findings"),
       checks: of("checks"),
+      repairs: of("repairs"),
+      access: of("access"),
       codes: of("codes"),
       counts: of("counts"),
     },
@@ -67,6 +77,8 @@ function* numbersOf(knowledge: Knowledge): Generator<KnownNumber> {
   yield* rowNumbers("faults", knowledge.somethingElse);
   for (const row of knowledge.findings.values()) yield* rowNumbers("findings", row);
   for (const row of knowledge.checks) yield* rowNumbers("checks", row);
+  for (const row of knowledge.repairs) yield* rowNumbers("repairs", row);
+  for (const row of knowledge.access) yield* rowNumbers("access", row);
   for (const family of CODE_FAMILIES) {
     yield* rowNumbers("codes", { id: family.option, grounds: CODE_GROUNDS, ...family });
   }

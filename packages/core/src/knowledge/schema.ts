@@ -159,6 +159,8 @@ export interface ReadingRule {
   /** First step whose `under` is above the value. With a figure the value is first divided by the
    *  range (by its top when above, by its bottom when below, else 1). */
   readonly steps: readonly { readonly option: string; readonly under?: number }[];
+  /** Lowest and highest reading that the thing or its meter can give; others are slips of the pen. */
+  readonly possible: readonly [number, number];
 }
 
 export interface FindingRow {
@@ -179,6 +181,13 @@ export interface FindingRow {
   readonly byMisfire?:
     | Readonly<Record<MisfireClass, Readonly<Record<string, number>>>>
     | Readonly<Record<CylinderClass, Readonly<Record<string, number>>>>;
+  /**
+   * What a cylinder that misses does by itself, whatever makes it miss. A fault that states nothing
+   * about the option gets it through its reach. `choice`: whole rows; else the options that it raises.
+   */
+  readonly afterMisfire?: Readonly<Record<MisfireClass, Readonly<Record<string, number>>>>;
+  /** Tells how far back another finding lies: by option, which part of its pull towards a fault is left. */
+  readonly fades?: { readonly of: string; readonly left: Readonly<Record<string, number>> };
   /** Follows from a fault's regimes unless the fault states a row of its own. */
   readonly byRegime?: Readonly<Record<string, RegimeRule>>;
   /** Power that sharpens `byRegime` (1 mild, 2 clear). For `presence`: chance at full intensity. */
@@ -296,8 +305,53 @@ export interface PutBackRow {
   /** Said instead where the profile does not hold the figure. */
   readonly without?: string;
   readonly suits?: readonly IgnitionKind[];
+  readonly cautions?: readonly string[];
   /** Ascending: in which order the hand does it. */
   readonly order: number;
+}
+
+/** May one drive? Most cautious first. */
+export const DRIVE_LEVELS = [
+  "stop-now",
+  "do-not-drive", // be towed
+  "to-safety-only", // a few gentle kilometres
+  "drive-gently", // to a check soon
+  "normal-care",
+] as const;
+
+export type DriveLevel = (typeof DRIVE_LEVELS)[number];
+
+/**
+ * When a drive rule holds. There is no "not" and no probability in it, so that one more answer can only
+ * make the advice more cautious.
+ * - `finding`: one of its answers is among `is` (a family of codes counts as an answer)
+ * - `missing`: so many cylinders are known to miss, and at least this part of all
+ */
+export type DriveCondition =
+  | { readonly finding: string; readonly is: readonly string[] }
+  | { readonly missing: { readonly atLeast: number; readonly share?: number } }
+  | { readonly all: readonly DriveCondition[] }
+  | { readonly any: readonly DriveCondition[] };
+
+export interface DriveRuleRow {
+  readonly id: string;
+  readonly level: DriveLevel;
+  readonly when: DriveCondition;
+  readonly reason: string;
+  /** What would have to be otherwise before the rule no longer counts. */
+  readonly lifts: string;
+  /** What must not be done, as "Never …" would go on. */
+  readonly never: readonly string[];
+  readonly cautions: readonly string[];
+  readonly grounds: Grounds;
+}
+
+/** What a level of driving means to the driver. */
+export interface DriveLevelRow {
+  readonly level: DriveLevel;
+  readonly say: string;
+  /** In this order. */
+  readonly steps: readonly string[];
 }
 
 /** An answer makes it known that something must be put right with a repair, so that it lives. */
@@ -335,6 +389,15 @@ export interface CheckChange {
   readonly minutes?: number;
 }
 
+/** What changes in a known repair. */
+export interface RepairChange {
+  readonly grounds?: Grounds;
+  readonly minutes?: number;
+  readonly parts?: PartsPrice;
+  /** By fault that the repair mends already: chance that it is cured. */
+  readonly works?: Readonly<Record<string, number>>;
+}
+
 /** What stands behind a workshop's number that does not say. */
 export const UNSAID: Grounds = { basis: "common practice", confidence: "low" };
 
@@ -352,4 +415,8 @@ export interface Overlay {
   readonly newFaults?: readonly FaultRow[];
   /** By id of a known check. */
   readonly checks?: Readonly<Record<string, CheckChange>>;
+  /** By id of a known repair. */
+  readonly repairs?: Readonly<Record<string, RepairChange>>;
+  /** Whole rows. */
+  readonly newRepairs?: readonly RepairRow[];
 }

@@ -59,3 +59,9 @@ export interface DiagnosisModel {
 export function randomSet(cylinders: number): number {
   return 2 ** cylinders;
 }
+
+/** Everything that misses when both sets do; a union with random is random. */
+export function unionOf(cylinders: number, a: number, b: number): number {
+  const random = randomSet(cylinders);
+  return a === random || b === random ? random : a | b;
+}

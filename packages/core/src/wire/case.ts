@@ -1,14 +1,18 @@
 // A case as it is saved, sent or written by hand: an engine and what was found on it.
 import { z } from "zod";
 import { checkFindings } from "../compile/check-finding.ts";
-import { candidateEngines } from "../engine/candidates.ts";
+import { checkRepairs } from "../compile/repair.ts";
+import { type CandidateEngine, candidateEngines } from "../engine/candidates.ts";
 import type { EngineProfile } from "../engine/profile.ts";
-import { allProfiles, profileById } from "../engine/profile-library.ts";
+import { profileById } from "../engine/profile-library.ts";
 import type { AtHand, Finding, RepairDone } from "../knowledge/answer.ts";
-import { nearest } from "../units/nearest.ts";
-import { InputError, type Problem, pointer } from "../units/problem.ts";
+import { KNOWLEDGE } from "../knowledge/knowledge.ts";
+import { checkRecord, type PlugRecord } from "../service/record.ts";
+import { type Problem, pointer } from "../units/problem.ts";
+import { caseProblems, checkEngine, unknownEngine } from "./case-problem.ts";
 import { findingSchema } from "./finding.ts";
 import { profileSchema } from "./profile.ts";
+import { plugRecordSchema } from "./record.ts";
 import { readShape } from "./shape.ts";
 import { atHandSchema, repairDoneSchema } from "./work.ts";
 
@@ -21,6 +25,8 @@ interface Beside {
   /** What was mended, in the order in which it was done. */
   readonly repairs?: readonly RepairDone[];
   readonly atHand?: AtHand;
+  /** Sets of plugs that were taken out, in the order of time. */
+  readonly records?: readonly PlugRecord[];
   /** ISO 8601: when the engine was believed to be mended. */
   readonly closed?: string;
 }
@@ -38,7 +44,8 @@ export interface Case extends Beside {
   readonly findings: readonly Finding[];
 }
 
-const fields = {
+/** The fields of a case, for messages that hold one. */
+export const caseFields = {
   halfOrderCase: z
     .literal(CASE_VERSION, {
       error: `Write ${CASE_VERSION}, the only version of the format so far, or leave it out; a case from a newer program needs a newer program to read it.`,
@@ -67,6 +74,16 @@ const fields = {
     })
     .exactOptional(),
   atHand: atHandSchema.exactOptional(),
+  records: z
+    .array(plugRecordSchema)
+    .max(200)
+    .meta({
+      description: "Sets of plugs that were taken out, in the order of time",
+      examples: [
+        [{ when: "2026-05-01", odometerKm: 120_000, plugs: [{ cylinder: 1, gapMm: 1.15 }] }],
+      ],
+    })
+    .exactOptional(),
   closed: z
     .string()
     .max(40)
@@ -77,7 +94,7 @@ const fields = {
     .exactOptional(),
 };
 
-export const caseSchema: z.ZodType<CaseDocument, CaseDocument> = z.strictObject(fields).meta({
+export const caseSchema: z.ZodType<CaseDocument, CaseDocument> = z.strictObject(caseFields).meta({
   id: "Case",
   description: "An engine and what was found on it",
   examples: [
@@ -97,7 +114,7 @@ export interface WhyDocument extends CaseDocument {
 
 export const whySchema: z.ZodType<WhyDocument, WhyDocument> = z
   .strictObject({
-    ...fields,
+    ...caseFields,
     fault: z
       .string()
       .max(80)
@@ -121,47 +138,34 @@ export type CaseReading = { readonly case: Case } | { readonly problems: readonl
 /** Reads a saved case, e.g. parsed JSON. Problems point into the value by JSON Pointer. */
 export function parseCase(value: unknown): CaseReading {
   const reading = readShape(caseSchema, value);
-  return "problems" in reading ? reading : resolveCase(reading.value);
+  if ("problems" in reading) return { problems: caseProblems(value, reading.problems) };
+  return resolveCase(reading.value);
 }
 
 /** Finds the engine of a well-formed case and checks that engine and findings make sense. */
-export function resolveCase({ halfOrderCase, engine, ...rest }: CaseDocument): CaseReading {
+export function resolveCase(document: CaseDocument): CaseReading {
+  const { halfOrderCase, engine, ...rest } = document;
   const profile = typeof engine === "string" ? profileById(engine) : engine;
-  if (!profile) return { problems: [unknownEngine(String(engine))] };
-  const problems = checkCase(profile, rest.findings);
-  if (problems.length > 0) return { problems };
+  const problems = profile ? checkCase(profile, rest) : [unknownEngine(String(engine))];
+  if (!profile || problems.length > 0) return { problems: caseProblems(document, problems) };
   return { case: { ...rest, engine: profile } };
 }
 
-/** The findings are judged against the engine, so only once that is sound. */
-function checkCase(profile: EngineProfile, findings: readonly Finding[]): readonly Problem[] {
+/** Findings, repairs and records are judged against the engine, so only once that is sound. */
+function checkCase(
+  profile: EngineProfile,
+  { findings, repairs = [], records = [] }: Omit<CaseDocument, "engine">,
+): readonly Problem[] {
   const ofEngine = checkEngine(profile);
-  if (ofEngine.length > 0) return under("engine", ofEngine);
-  return under("findings", checkFindings(profile, findings));
+  if (ofEngine.length > 0) return under(["engine"], ofEngine);
+  const [{ engine }] = candidateEngines(profile) as [CandidateEngine];
+  return [
+    ...under(["findings"], checkFindings(profile, findings)),
+    ...under(["repairs"], checkRepairs(engine, repairs, KNOWLEDGE)),
+    ...records.flatMap((record, i) => under(["records", i], checkRecord(profile, record))),
+  ];
 }
 
-/** Sound, and of a kind of which some firing order is known: all that a ranking needs. */
-function checkEngine(profile: EngineProfile): readonly Problem[] {
-  try {
-    candidateEngines(profile);
-    return [];
-  } catch (error) {
-    if (error instanceof InputError) return error.problems;
-    throw error;
-  }
-}
-
-function under(field: string, problems: readonly Problem[]): readonly Problem[] {
-  return problems.map((problem) => ({ ...problem, path: pointer(field) + problem.path }));
-}
-
-function unknownEngine(id: string): Problem {
-  const ids = allProfiles().flatMap((profile) => profile.id ?? []);
-  const close = nearest(id, ids, Number.POSITIVE_INFINITY).slice(0, 3);
-  return {
-    code: "engine-unknown",
-    path: pointer("engine"),
-    message: `No engine has the id ${JSON.stringify(id)}.`,
-    hint: `The nearest are ${close.join(", ")}; a profile can be written in its place.`,
-  };
+function under(at: readonly (string | number)[], problems: readonly Problem[]): readonly Problem[] {
+  return problems.map((problem) => ({ ...problem, path: pointer(...at) + problem.path }));
 }

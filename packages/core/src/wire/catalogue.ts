@@ -9,6 +9,8 @@ import {
   type FaultRow,
   type FindingRow,
   type Grounds,
+  type RepairRow,
+  TOOLS,
   TOPICS,
 } from "../knowledge/schema.ts";
 import { cylinderNameSchema } from "./profile.ts";
@@ -120,6 +122,9 @@ const readingSchema = z
     figure: z.string().exactOptional(),
     otherwise: z.tuple([z.number(), z.number()]).exactOptional(),
     steps: z.array(z.strictObject({ option: z.string(), under: z.number().exactOptional() })),
+    possible: z
+      .tuple([z.number(), z.number()])
+      .meta({ description: "Lowest and highest number that is taken" }),
   })
   .meta({ description: "How a measured number turns into an option" });
 
@@ -156,6 +161,14 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
         z.record(z.enum(["hit", "spared", "random"]), chances),
       ])
       .exactOptional(),
+    afterMisfire: z
+      .record(z.enum(["none", "one", "two", "more", "random"]), chances)
+      .meta({ description: "What cylinders that miss do by themselves" })
+      .exactOptional(),
+    fades: z
+      .strictObject({ of: z.string(), left: chances })
+      .meta({ description: "How much another finding still pulls, by how far back it lies" })
+      .exactOptional(),
     byRegime: z.record(z.string(), regimeRuleSchema).exactOptional(),
     sharpness: z.number().exactOptional(),
     byShows: z.record(z.string(), z.tuple([z.number(), z.number()])).exactOptional(),
@@ -165,28 +178,51 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
   })
   .meta({ id: "FindingRow", description: "Something that can be seen, read or measured" });
 
+const access = z
+  .array(z.string())
+  .meta({ description: "What must come off first; its minutes are not in minutes" })
+  .exactOptional();
+
+export const repairSchema: z.ZodType<RepairRow, RepairRow> = z
+  .strictObject({
+    id: z.string(),
+    name: z.string(),
+    at: z.enum(PLACE_KINDS),
+    mends: z.array(
+      z.strictObject({
+        fault: z.string(),
+        works: z.number().meta({ description: "Chance that it cures the engine of the fault" }),
+      }),
+    ),
+    minutes: z.number(),
+    skill: z.number().meta({ description: "0 anyone … 4 professional" }),
+    tool: z.enum(TOOLS),
+    parts: z.enum(["none", "small", "medium", "large"]),
+    access,
+    cautions: z.array(z.string()),
+    putBack: z.array(z.string()).meta({ description: "Steps of the put-back list" }),
+    suits,
+    grounds,
+    groundsOf,
+  })
+  .meta({ id: "Repair", description: "Something that is mended or renewed, and what that cures" });
+
 export const checkSchema: z.ZodType<CheckRow, CheckRow> = z
   .strictObject({
     id: z.string(),
     name: z.string(),
     steps: z.array(z.string()),
     minutes: z.number(),
-    tool: z.enum([
-      "none",
-      "light",
-      "hand tools",
-      "spark tester",
-      "test lamp",
-      "meter",
-      "code reader",
-      "gauge",
-      "smoke machine",
-      "scope",
-    ]),
+    tool: z.enum(TOOLS),
     skill: z.number().meta({ description: "0 anyone … 4 professional" }),
     cautions: z.array(z.string()),
     yields: z.array(z.string()).meta({ description: "The findings that its outcome answers" }),
     suits,
+    access,
+    breaks: z
+      .number()
+      .meta({ description: "Chance that a brittle part breaks on the way" })
+      .exactOptional(),
     grounds,
     groundsOf,
   })

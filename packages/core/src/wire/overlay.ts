@@ -2,12 +2,13 @@
 import { z } from "zod";
 import { checkOverlay } from "../knowledge/check-overlay.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
-import type { CheckChange, FaultChange, Overlay } from "../knowledge/schema.ts";
+import type { CheckChange, FaultChange, Overlay, RepairChange } from "../knowledge/schema.ts";
 import type { Problem } from "../units/problem.ts";
 import {
   faultSchema,
   groundsSchema,
   reachSchema,
+  repairSchema,
   riskSchema,
   sharesSchema,
   signSchema,
@@ -51,6 +52,18 @@ const checkChangeSchema: z.ZodType<CheckChange, CheckChange> = z
   .strictObject({ grounds, minutes: z.number().exactOptional() })
   .meta({ description: "What changes in a check", examples: [{ minutes: 8 }] });
 
+const repairChangeSchema: z.ZodType<RepairChange, RepairChange> = z
+  .strictObject({
+    grounds,
+    minutes: z.number().exactOptional(),
+    parts: z.enum(["none", "small", "medium", "large"]).exactOptional(),
+    works: z
+      .record(id, z.number())
+      .meta({ description: "Chance of cure by fault that it mends already" })
+      .exactOptional(),
+  })
+  .meta({ description: "What changes in a repair", examples: [{ minutes: 40, parts: "medium" }] });
+
 export const overlaySchema: z.ZodType<Overlay, Overlay> = z
   .strictObject({
     title: z.string().max(200).meta({ description: "Whose numbers these are" }).exactOptional(),
@@ -77,6 +90,18 @@ export const overlaySchema: z.ZodType<Overlay, Overlay> = z
         description: "Changes by id of a known check",
         examples: [{ "check.codes": { minutes: 8 } }],
       })
+      .exactOptional(),
+    repairs: z
+      .record(id, repairChangeSchema)
+      .meta({
+        description: "Changes by id of a known repair",
+        examples: [{ "repair.rail": { minutes: 15 } }],
+      })
+      .exactOptional(),
+    newRepairs: z
+      .array(repairSchema)
+      .max(200)
+      .meta({ description: "Whole rows of new repairs" })
       .exactOptional(),
   })
   .meta({

@@ -67,6 +67,22 @@ const connectorSchema = z
     examples: [{ name: "coil rail", feeds: [1, 4] }],
   });
 
+const coverSchema = z
+  .strictObject({
+    name: z
+      .string()
+      .max(80)
+      .meta({ description: "What to call it", examples: ["inlet manifold"] }),
+    cylinders: cylinders("The cylinders that it covers", [1, 3, 5]),
+    minutes: z
+      .number()
+      .meta({ description: "Minutes to take it off and put it back", examples: [60] }),
+  })
+  .meta({
+    description: "Something that must come off before a hand gets at the plugs",
+    examples: [{ name: "inlet manifold", cylinders: [1, 3, 5], minutes: 60 }],
+  });
+
 export const profileSchema: z.ZodType<EngineProfile, EngineProfile> = z
   .strictObject({
     id: z.string().max(80).meta({ description: "A name for programs" }).exactOptional(),
@@ -149,6 +165,14 @@ export const profileSchema: z.ZodType<EngineProfile, EngineProfile> = z
       .meta({
         description: "The connectors of the ignition",
         examples: [[{ name: "coil rail", feeds: [1, 2, 3, 4] }]],
+      })
+      .exactOptional(),
+    covers: z
+      .array(coverSchema)
+      .max(MANY)
+      .meta({
+        description: "What must come off before a hand gets at the plugs of some cylinders",
+        examples: [[{ name: "inlet manifold", cylinders: [1, 3, 5], minutes: 60 }]],
       })
       .exactOptional(),
     fuel: z.enum(["petrol", "petrol-and-gas", "alcohol-blend"]).exactOptional(),

@@ -50,7 +50,7 @@ const orderSchema = z.strictObject({
   first: z.string().meta({ description: "First place of the ranking if it has" }),
 });
 
-const putRightSchema = z.strictObject({
+export const putRightSchema = z.strictObject({
   finding: z.string(),
   cylinder: cylinderNameSchema.exactOptional(),
   say: z.string(),

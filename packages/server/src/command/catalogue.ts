@@ -1,44 +1,90 @@
 // `half-order faults`, `findings` and `checks`: what the program knows, for reading and for programs.
-import { CHECKS, FAULTS, FINDINGS, type FindingRow } from "@half-order/core";
-import { plainWords } from "./input.ts";
+import {
+  CHECKS,
+  type CheckRow,
+  FAULTS,
+  type FaultRow,
+  FINDINGS,
+  type FindingRow,
+} from "@half-order/core";
+import { nearest } from "@half-order/core/wire";
+import { plainWords, UsageError } from "./input.ts";
 import { json, table, wrapped } from "./text.ts";
 
-interface List {
-  readonly rows: readonly object[];
-  readonly say: () => string;
+/** A table, how its rows are said, and in which of their words somebody looks for one. */
+interface List<Row> {
+  readonly rows: readonly Row[];
+  readonly say: (rows: readonly Row[]) => string;
+  readonly words: (row: Row) => readonly string[];
 }
 
-const LISTS: Readonly<Record<"faults" | "findings" | "checks", List>> = {
-  faults: { rows: FAULTS, say: sayFaults },
-  findings: { rows: FINDINGS, say: sayFindings },
-  checks: { rows: CHECKS, say: sayChecks },
-};
+/** The subcommand that lists findings: all, or those that a word names. */
+export const findingsCommand = listCommand<FindingRow>({
+  rows: FINDINGS,
+  say: sayFindings,
+  words: ({ ask, kind, options }) => [
+    ask,
+    ...(kind === "presence" ? [] : Object.values(options).map(({ say }) => say)),
+  ],
+});
 
-/** The subcommand that lists one of the tables. */
-export function catalogueCommand(list: keyof typeof LISTS) {
+export const faultsCommand = listCommand<FaultRow>({
+  rows: FAULTS,
+  say: sayFaults,
+  words: ({ name, part }) => [name, part.name],
+});
+
+export const checksCommand = listCommand<CheckRow>({
+  rows: CHECKS,
+  say: sayChecks,
+  words: ({ name, tool }) => [name, tool],
+});
+
+function listCommand<Row extends { readonly id: string }>({ rows, say, words }: List<Row>) {
   return async (args: readonly string[]): Promise<string> => {
-    const { isJson } = plainWords(args, 0);
-    const { rows, say } = LISTS[list];
-    return isJson ? json(rows) : say();
+    const { isJson, names } = plainWords(args, 1);
+    const [word] = names;
+    const found = word === undefined ? rows : rowsAbout(word, rows, words);
+    return isJson ? json(found) : say(found);
   };
 }
 
-function sayFaults(): string {
-  const rows = FAULTS.map(({ id, name, part }) => [id, name.replace("{at}", "…"), part.name]);
-  return table([["id", "fault", "part"], ...rows]);
+/** The row of that id; else all that have the word in their id or their words. */
+function rowsAbout<Row extends { readonly id: string }>(
+  word: string,
+  rows: readonly Row[],
+  words: List<Row>["words"],
+): readonly Row[] {
+  const own = rows.filter(({ id }) => id === word);
+  if (own.length > 0) return own;
+  const sought = word.toLowerCase();
+  const found = rows.filter((row) =>
+    [row.id, ...words(row)].some((text) => text.toLowerCase().includes(sought)),
+  );
+  if (found.length > 0) return found;
+  const ids = rows.map(({ id }) => id);
+  const close = nearest(word, ids, Number.POSITIVE_INFINITY).slice(0, 3).join(", ");
+  throw new UsageError(
+    `Nothing in this list goes by ${JSON.stringify(word)}; the nearest ids are ${close}.`,
+  );
 }
 
-function sayChecks(): string {
-  const rows = CHECKS.map(({ id, name, minutes, tool }) => [id, `${minutes} min`, tool, name]);
-  return table([["id", "time", "tool", "check"], ...rows]);
+function sayFaults(rows: readonly FaultRow[]): string {
+  const lines = rows.map(({ id, name, part }) => [id, name.replace("{at}", "…"), part.name]);
+  return table([["id", "fault", "part"], ...lines]);
 }
 
-function sayFindings(): string {
-  const topics = [...new Set(FINDINGS.map((row) => row.topic))];
+function sayChecks(rows: readonly CheckRow[]): string {
+  const lines = rows.map(({ id, name, minutes, tool }) => [id, `${minutes} min`, tool, name]);
+  return table([["id", "time", "tool", "check"], ...lines]);
+}
+
+function sayFindings(rows: readonly FindingRow[]): string {
+  const topics = [...new Set(rows.map((row) => row.topic))];
   return topics
     .map((topic) => {
-      const rows = FINDINGS.filter((row) => row.topic === topic);
-      return `${topic.toUpperCase()}\n\n${rows.map(sayFinding).join("\n")}`;
+      const own = rows.filter((row) => row.topic === topic);
+      return `${topic.toUpperCase()}\n\n${own.map(sayFinding).join("\n")}`;
     })
     .join("\n");
 }

@@ -1,11 +1,15 @@
 // Which subcommand is meant, and what becomes of its errors.
 import { InputError } from "@half-order/core";
 import { version } from "../config.ts";
-import { catalogueCommand } from "./catalogue.ts";
+import { checksCommand, faultsCommand, findingsCommand } from "./catalogue.ts";
+import { driveCommand } from "./drive.ts";
 import { engineCommand, enginesCommand } from "./engine.ts";
 import { type Input, UsageError } from "./input.ts";
 import { knowledgeCommand } from "./knowledge.ts";
+import { mendCommand } from "./mend.ts";
+import { nextCommand } from "./next.ts";
 import { rankCommand } from "./rank.ts";
+import { sensitivityCommand } from "./sensitivity.ts";
 
 /** The streams of a process, as far as the command uses them. */
 export interface Streams {
@@ -19,11 +23,15 @@ type Subcommand = (args: readonly string[], stdin: Input) => Promise<string>;
 
 const SUBCOMMANDS: ReadonlyMap<string, Subcommand> = new Map([
   ["rank", rankCommand],
+  ["drive", driveCommand],
+  ["next", nextCommand],
+  ["mend", mendCommand],
+  ["sensitivity", sensitivityCommand],
   ["engine", engineCommand],
   ["engines", enginesCommand],
-  ["faults", catalogueCommand("faults")],
-  ["findings", catalogueCommand("findings")],
-  ["checks", catalogueCommand("checks")],
+  ["faults", faultsCommand],
+  ["findings", findingsCommand],
+  ["checks", checksCommand],
   ["knowledge", knowledgeCommand],
 ]);
 
@@ -31,15 +39,28 @@ const HELP = `half-order: ranks the likely faults behind an engine misfire
 
   half-order rank [CASE.json] [--top N] [--why N] [--knowledge OVERLAY.json] [--json]
       Ranks the faults of a case: a file, or standard input when none (or -) is given.
-      --top N   how many faults to list (8 unless given)
-      --why N   what each finding did to the odds of fault N of the list
+      --top N   how many parts to list (8 unless given)
+      --why N   what each finding did to the odds of the fault with number N
       --knowledge OVERLAY.json   your own numbers, laid over the ones it comes with
+  half-order next [CASE.json] [--think MS] [--knowledge OVERLAY.json] [--json]
+      Tells what pays most to do now: a check, with what each outcome would mean, or a repair.
+      --think MS   how long to plan at most (400 unless given); the plan improves with time
+      The case may hold "atHand" (tools, where, skill, prices) and "repairs" with their results.
+  half-order sensitivity [CASE.json] [--shakes N] [--seed N] [--knowledge OVERLAY.json] [--json]
+      Which single numbers would change the first place, and how often it holds when all are off.
+      --shakes N   how often all numbers are shaken, at each size (100 unless given)
+      --seed N     another series of chance (1 unless given)
+  half-order drive [CASE.json] [--json]
+      Tells whether one may drive on, by rules and never by a probability.
+  half-order mend REPAIR [CASE.json] [--at CYLINDER] [--knowledge OVERLAY.json] [--json]
+      Tells what belongs to a repair: what to put right with it, how to put it back, what proves it.
   half-order engine PROFILE.json|ID [--json]
       Works out the firing angles, companions, coils and connectors of an engine.
   half-order engines [--json]
       Lists the engines that come with the program.
-  half-order faults|findings|checks [--json]
-      Lists what the program knows. "findings" shows how to write each answer.
+  half-order faults|findings|checks [ID|WORD] [--json]
+      Lists what the program knows, or only what goes by that id or word.
+      "findings" shows how to write each answer.
   half-order knowledge [OVERLAY.json] [--json]
       Lists the tables in short and what their numbers rest on, with your own numbers if given.
   half-order --help | --version

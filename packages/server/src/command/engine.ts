@@ -8,6 +8,7 @@ import {
   resolveEngine,
 } from "@half-order/core";
 import { nearest, profileSchema, readShape } from "@half-order/core/wire";
+import { refuseCase } from "./case-input.ts";
 import { type Input, plainWords, readJson, UsageError } from "./input.ts";
 import { dashed, json, table, wrapped } from "./text.ts";
 
@@ -28,7 +29,9 @@ export async function engineCommand(args: readonly string[], stdin: Input): Prom
 async function readProfile(word: string | undefined, stdin: Input): Promise<EngineProfile> {
   const isFile = word === undefined || word === "-" || /\.json$|[\\/]/i.test(word);
   if (!isFile) return profileOf(word);
-  const reading = readShape(profileSchema, await readJson(word, stdin));
+  const value = await readJson(word, stdin);
+  refuseCase(value);
+  const reading = readShape(profileSchema, value);
   if ("problems" in reading) throw new InputError(reading.problems);
   return reading.value;
 }

@@ -1,7 +1,7 @@
 // Where a subcommand reads from, and what it says when its words make no sense.
 import { readFile } from "node:fs/promises";
 import { parseArgs } from "node:util";
-import { parseJson } from "../json.ts";
+import { parseJson } from "@half-order/core/wire";
 
 /** Standard input, or something like it in tests. */
 export interface Input extends AsyncIterable<string | Uint8Array> {
@@ -58,4 +58,11 @@ export function plainWords(
 export function refuseExtra(names: readonly string[], most: number): void {
   const extra = names[most];
   if (extra !== undefined) throw new UsageError(`${JSON.stringify(extra)} is one name too many.`);
+}
+
+/** Throws when a case and the numbers to weigh it with would both be read from standard input. */
+export function refuseTwoPipes(file: string | undefined, knowledge: string | undefined): void {
+  if (knowledge === "-" && (file === undefined || file === "-")) {
+    throw new UsageError("Case and knowledge cannot both come from standard input.");
+  }
 }

@@ -46,7 +46,8 @@ export async function knowledgeCommand(args: readonly string[], stdin: Input): P
 }
 
 function asObject(knowledge: Knowledge): object {
-  const { faults, somethingElse, findings, checks, cautions, company, twoFaultsShare } = knowledge;
+  const { faults, somethingElse, findings, checks, repairs, access } = knowledge;
+  const { cautions, company, twoFaultsShare } = knowledge;
   const { total, byBasis, byConfidence, byTable } = provenance(knowledge);
   return {
     faults,
@@ -54,6 +55,8 @@ function asObject(knowledge: Knowledge): object {
     twoFaultsShare,
     findings: [...findings.values()],
     checks,
+    repairs,
+    access,
     cautions,
     company,
     codes: CODE_FAMILIES,
@@ -62,7 +65,7 @@ function asObject(knowledge: Knowledge): object {
 }
 
 function say(knowledge: Knowledge): string {
-  const { faults, somethingElse, findings, checks } = knowledge;
+  const { faults, somethingElse, findings, checks, repairs, access } = knowledge;
   return [
     `FAULTS (${faults.length}), of 1,000 complaints by ignition kind\n\n`,
     table([
@@ -88,6 +91,21 @@ function say(knowledge: Knowledge): string {
         tool,
         yields.join(", "),
       ]),
+    ]),
+    `\nREPAIRS (${repairs.length})\n\n`,
+    table([
+      ["id", "minutes", "parts", "mends"],
+      ...repairs.map(({ id, minutes, parts, mends }) => [
+        id,
+        String(minutes).padStart(7),
+        parts,
+        mends.map(({ fault, works }) => `${fault} ${percent(works)}`).join(", "),
+      ]),
+    ]),
+    `\nACCESS (${access.length}), what must come off first\n\n`,
+    table([
+      ["id", "minutes", "at"],
+      ...access.map(({ id, minutes, at }) => [id, String(minutes).padStart(7), at]),
     ]),
     sayNumbers(provenance(knowledge)),
   ].join("");

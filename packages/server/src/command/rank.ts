@@ -1,8 +1,9 @@
 // `half-order rank`: the likely faults of a case, as JSON or as text.
 import { parseArgs } from "node:util";
-import { InputError, type Knowledge, type Ledger, type Ranking, rank, why } from "@half-order/core";
-import { type Case, parseCase } from "@half-order/core/wire";
-import { countOf, type Input, readJson, refuseExtra, UsageError } from "./input.ts";
+import { type Knowledge, type Ledger, type Ranking, rank, why } from "@half-order/core";
+import type { Case } from "@half-order/core/wire";
+import { readCase } from "./case-input.ts";
+import { countOf, type Input, refuseExtra, refuseTwoPipes, UsageError } from "./input.ts";
 import { type Numbers, readNumbers } from "./knowledge.ts";
 import { sayLedger } from "./ledger-text.ts";
 import { sayRanking } from "./ranking-text.ts";
@@ -24,30 +25,26 @@ export async function rankCommand(args: readonly string[], stdin: Input): Promis
   const explained = countOf("why", words.values.why);
   const [file] = words.positionals;
   const own = words.values.knowledge;
-  if (own === "-" && (file === undefined || file === "-")) {
-    throw new UsageError("Case and knowledge cannot both come from standard input.");
-  }
+  refuseTwoPipes(file, own);
   const numbers = await readNumbers(own, stdin);
   const { knowledge } = numbers;
-  const reading = parseCase(await readJson(file, stdin));
-  if ("problems" in reading) throw new InputError(reading.problems);
-  const known = reading.case;
-  const ranking = rank(known.engine, known.findings, { knowledge });
+  const known = await readCase(file, stdin);
+  const ranking = rank(known.engine, known.findings, { knowledge, repairs: known.repairs ?? [] });
   const ledger =
     explained === undefined ? undefined : ledgerOf(known, ranking, explained, knowledge);
   if (words.values.json) return json(asObject(known, ranking, ledger, numbers));
   const text = sayRanking(known, ranking, top, numbers);
-  return ledger ? `${text}\n${sayLedger(ledger, ranking)}` : text;
+  return ledger ? `${text}\n${sayLedger(ledger, ranking, known.findings, knowledge)}` : text;
 }
 
 function ledgerOf(
-  { engine, findings }: Case,
+  { engine, findings, repairs = [] }: Case,
   { ranking }: Ranking,
   place: number,
   knowledge: Knowledge,
 ): Ledger {
   const fault = ranking[place - 1];
-  if (fault) return why(engine, findings, fault, knowledge);
+  if (fault) return why(engine, findings, fault, { knowledge, repairs });
   throw new UsageError(`--why ${place}: the list has ${ranking.length} faults.`);
 }
 

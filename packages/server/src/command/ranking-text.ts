@@ -1,20 +1,18 @@
-// A ranking in words, for a terminal: conflict first, then faults, cylinders, and what is not known.
+// A ranking in words, for a terminal: what is dangerous first, then conflict, parts, cylinders, and what is
+// not known.
 import {
   CAUTIONS,
-  CHECKS,
-  type CheckRow,
   type CylinderName,
   FINDINGS,
   type Fit,
-  type OrderCandidate,
   type PutRight,
   type RankedCylinder,
-  type RankedFault,
   type Ranking,
   sayProbability,
 } from "@half-order/core";
 import type { Case } from "@half-order/core/wire";
 import type { Numbers } from "./knowledge.ts";
+import { type PartEntry, partEntries, sayPart } from "./part-text.ts";
 import { dashed, percent, table, wrapped } from "./text.ts";
 
 /** Cylinders less likely than this to miss are not worth a line. */
@@ -24,25 +22,21 @@ export function sayRanking(
   { title, engine }: Case,
   ranking: Ranking,
   top: number,
-  { knowledge: { checks }, from }: Numbers,
+  { knowledge, from }: Numbers,
 ): string {
-  const faults = ranking.ranking.slice(0, top);
+  const entries = partEntries(ranking, top);
   const parts = [
     sayAtOnce(ranking.cautions),
     sayConflict(ranking.fit),
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
     from === undefined ? "" : wrapped(`With the numbers of ${from} laid over the tables.`),
-    sayOrders(ranking.orders),
-    faults
-      .map((fault, i) => {
-        const check = checks.find(({ id }) => id === fault.firstCheck);
-        return sayFault(fault, i + 1, engine.cylinders, check);
-      })
-      .join(""),
+    sayOrders(ranking),
+    sayCautions(entries, knowledge),
+    "Likely parts, each with the ways in which it may have failed\n",
+    ...entries.map((entry) => sayPart(entry, engine.cylinders, knowledge)),
     sayMisses(ranking),
     sayRest(ranking),
     sayPutRight(ranking.alsoPutRight),
-    sayCautions(faults),
     wrapped(
       "The weights behind these figures are estimates: use them to choose what to check next, and " +
         "check before you buy. The vehicle maker's service manual comes first.",
@@ -70,43 +64,19 @@ function sayFinding(id: string, cylinder: CylinderName | undefined): string {
   return `${id}${where}${ask ? ` ("${ask}")` : ""}`;
 }
 
-function sayOrders(orders: readonly OrderCandidate[] | undefined): string {
+function sayOrders({ orders, ranking }: Ranking): string {
   if (!orders) return "";
-  const rows = orders.map(({ firingOrder, probability, first }) => [
-    dashed(firingOrder),
-    percent(probability),
-    `first then: ${first}`,
-  ]);
+  const rows = orders.map(({ firingOrder, probability, first }) => {
+    const fault = ranking.find((row) => `${row.fault}@${row.place}` === first);
+    return [dashed(firingOrder), percent(probability), `first then: ${fault?.name ?? first}`];
+  });
   return `The firing order is not known; it may be\n${table(rows)}`;
-}
-
-function sayFault(
-  ranked: RankedFault,
-  position: number,
-  all: number,
-  check: CheckRow | undefined,
-): string {
-  const { probability, name, cylinders, firstCheck } = ranked;
-  const number = `${position}.`.padStart(3);
-  const said = sayProbability(probability).padEnd(18);
-  const head = `${number} ${said} ${percent(probability).padStart(7)}  `;
-  const more = `${sayCylinders(cylinders, all)}. First: ${check ? sayCheck(check) : firstCheck}.`;
-  return `${head}${name}\n${wrapped(more, " ".repeat(head.length))}`;
-}
-
-function sayCylinders(cylinders: readonly CylinderName[], all: number): string {
-  if (cylinders.length === 1) return `Cylinder ${cylinders[0]}`;
-  return cylinders.length === all ? "All cylinders" : `Cylinders ${cylinders.join(", ")}`;
-}
-
-function sayCheck({ name, minutes, tool }: CheckRow): string {
-  return `${name} (${minutes} min, ${tool === "none" ? "no tool" : tool})`;
 }
 
 function sayMisses({ cylinders, atRandom, noMisfire }: Ranking): string {
   const missing = cylinders
     .filter(({ misses }) => misses >= WORTH_SAYING)
-    .sort((a, b) => b.misses - a.misses);
+    .sort((a, b) => Math.round(100 * b.misses) - Math.round(100 * a.misses));
   const rows = [
     ...missing.map(sayCylinder),
     ["changing cylinders", percent(atRandom), sayProbability(atRandom)],
@@ -135,9 +105,12 @@ function sayPutRight(rows: readonly PutRight[]): string {
   return `Also put right, so that the repair lasts\n${lines.join("")}`;
 }
 
-function sayCautions(faults: readonly RankedFault[]): string {
-  const checks = new Set(faults.map(({ firstCheck }) => firstCheck));
-  const ids = new Set(CHECKS.filter(({ id }) => checks.has(id)).flatMap((row) => row.cautions));
+/** Cautions of the checks that the list names. */
+function sayCautions(entries: readonly PartEntry[], { checks }: Numbers["knowledge"]): string {
+  const named = new Set(
+    entries.flatMap(({ modes }) => modes.map(({ faults }) => faults[0]?.firstCheck)),
+  );
+  const ids = new Set(checks.filter(({ id }) => named.has(id)).flatMap((row) => row.cautions));
   if (ids.size === 0) return "";
   const lines = CAUTIONS.filter(({ id }) => ids.has(id)).map(({ say }) => wrapped(say, "  "));
   return `Before you touch anything\n${lines.join("")}`;

@@ -38,10 +38,9 @@ export function percent(probability: number): string {
   return `${value.toFixed(value < 10 || value > 99 ? 1 : 0)} %`;
 }
 
-/** "+3.0 dB". */
-export function decibans(value: number): string {
-  const rounded = Math.round(value * 10) / 10;
-  return `${rounded < 0 ? "" : "+"}${(rounded || 0).toFixed(1)} dB`;
+/** To tenths, as figures in dB are printed. */
+export function rounded(value: number): number {
+  return Math.round(value * 10) / 10;
 }
 
 /** "1-3-4-2". */

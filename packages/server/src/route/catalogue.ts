@@ -1,4 +1,4 @@
-// What the library knows: engines, faults, findings and checks.
+// What the library knows: engines, faults, findings, checks and repairs.
 import {
   allProfiles,
   CAUTIONS,
@@ -6,6 +6,7 @@ import {
   describeEngine,
   FAULTS,
   FINDINGS,
+  REPAIRS,
   resolveEngine,
 } from "@half-order/core";
 import {
@@ -15,6 +16,7 @@ import {
   faultSchema,
   findingRowSchema,
   profileSchema,
+  repairSchema,
 } from "@half-order/core/wire";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { z } from "zod";
@@ -68,6 +70,7 @@ export const catalogueRoutes: FastifyPluginAsyncZod = async (app) => {
     ({ params }) => findById(FINDINGS, params.id, "finding"),
   );
   app.get("/api/v1/checks", { schema: listOf("All checks", checkSchema) }, () => [...CHECKS]);
+  app.get("/api/v1/repairs", { schema: listOf("All repairs", repairSchema) }, () => [...REPAIRS]);
   app.get(
     "/api/v1/cautions",
     { schema: listOf("The words behind the cautions of checks", cautionSchema) },

@@ -1,16 +1,15 @@
 // Likely faults of a case, and why one of them stands where it stands.
-import { InputError, rank, why } from "@half-order/core";
+import { rank, sensitivity, why } from "@half-order/core";
 import {
-  type Case,
-  type CaseDocument,
   caseSchema,
   ledgerSchema,
   rankingSchema,
-  resolveCase,
+  sensitivitySchema,
   whySchema,
 } from "@half-order/core/wire";
 import type { FastifyPluginAsyncZod } from "fastify-type-provider-zod";
 import { failures } from "../error.ts";
+import { caseOf } from "./case.ts";
 
 export const rankRoutes: FastifyPluginAsyncZod = async (app) => {
   const rankDocs = {
@@ -19,8 +18,8 @@ export const rankRoutes: FastifyPluginAsyncZod = async (app) => {
     response: { 200: rankingSchema, ...failures },
   };
   app.post("/api/v1/rank", { schema: rankDocs }, ({ body }) => {
-    const { engine, findings } = caseOf(body);
-    return rank(engine, findings);
+    const { engine, findings, repairs = [] } = caseOf(body);
+    return rank(engine, findings, { repairs });
   });
 
   const whyDocs = {
@@ -29,14 +28,19 @@ export const rankRoutes: FastifyPluginAsyncZod = async (app) => {
     response: { 200: ledgerSchema, ...failures },
   };
   app.post("/api/v1/why", { schema: whyDocs }, ({ body }) => {
-    const { engine, findings } = caseOf(body);
+    const { engine, findings, repairs = [] } = caseOf(body);
     const { fault, place } = body;
-    return why(engine, findings, { fault, place });
+    return why(engine, findings, { fault, place }, { repairs });
+  });
+
+  const sensitivityDocs = {
+    summary: "Tell how far the first place rests on exact numbers",
+    description: "Takes a second or two: all numbers are shaken two hundred times.",
+    body: caseSchema,
+    response: { 200: sensitivitySchema, ...failures },
+  };
+  app.post("/api/v1/sensitivity", { schema: sensitivityDocs }, ({ body }) => {
+    const { engine, findings, repairs = [] } = caseOf(body);
+    return sensitivity(engine, findings, { repairs });
   });
 };
-
-function caseOf(document: CaseDocument): Case {
-  const reading = resolveCase(document);
-  if ("problems" in reading) throw new InputError(reading.problems);
-  return reading.case;
-}

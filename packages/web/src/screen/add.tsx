@@ -3,8 +3,8 @@ import { FINDINGS } from "@half-order/core";
 import type { VNode } from "preact";
 import { answersOf, profile } from "../state/case.ts";
 import { suits } from "../state/catalogue.ts";
-import { at } from "../state/route.ts";
 import { isDesk } from "../state/view.ts";
+import { askFrom } from "../state/way.ts";
 import { ADD } from "../text/en.ts";
 import { Heading } from "../ui/heading.tsx";
 
@@ -25,7 +25,7 @@ export function Add(): VNode {
               .filter((row) => row.topic === topic)
               .map(({ id, ask }) => (
                 <li key={id}>
-                  <a href={at("question", id)}>
+                  <a href={askFrom("add", id)}>
                     {ask}
                     {answersOf(id).length > 0 && <small>✓ {ADD.given}</small>}
                   </a>

@@ -2,10 +2,10 @@
 import { allProfiles, resolveEngine } from "@half-order/core";
 import type { VNode } from "preact";
 import { Dial } from "../diagram/dial.tsx";
+import { chooseEngine } from "../state/begin.ts";
 import { sayEngine } from "../text/answer.ts";
 import { DEMO } from "../text/en.ts";
 import { Heading } from "../ui/heading.tsx";
-import { beginOn } from "./pick.tsx";
 
 export function Demo(): VNode {
   return (
@@ -20,7 +20,7 @@ export function Demo(): VNode {
               key={profile.id}
               type="button"
               class="option has-picture"
-              onClick={() => beginOn(profile.id ?? profile, profile.ignition)}
+              onClick={() => chooseEngine(profile.id ?? profile)}
             >
               <span class="thumb">
                 <Dial engine={resolveEngine(profile)} />

@@ -1,5 +1,6 @@
 // Which engine: layout, ignition, firing order, one question at a time. What is known so far stands in
-// the address (#/pick/6/v/rail), so a reload loses nothing.
+// the address (#/pick/6/v/rail, or #/engine/6/v/rail for the case that is open), so a reload loses
+// nothing.
 import {
   allProfiles,
   candidateEngines,
@@ -10,13 +11,12 @@ import {
   resolveEngine,
 } from "@half-order/core";
 import type { VNode } from "preact";
+import { useState } from "preact/hooks";
 import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
-import { beginCase } from "../state/case.ts";
-import { firstQuestions } from "../state/catalogue.ts";
+import { Ignition } from "../diagram/ignition.tsx";
+import { CHANGE, chooseEngine } from "../state/begin.ts";
 import { at, goTo, path } from "../state/route.ts";
-import type { CaseDoc } from "../state/store.ts";
-import { clearView } from "../state/view.ts";
 import { sayGroups, sayOrder } from "../text/answer.ts";
 import { PICK, QUESTION, RANKING } from "../text/en.ts";
 import { Heading } from "../ui/heading.tsx";
@@ -24,18 +24,11 @@ import { Dashed } from "../ui/option.tsx";
 
 /** Stands in the address for a layout that is not known. */
 const ANY = "any";
-
-/** Opens a case on an engine and asks the first question. */
-export function beginOn(engine: CaseDoc["engine"], ignition: IgnitionKind): void {
-  clearView();
-  beginCase(engine);
-  const [first] = firstQuestions(ignition);
-  if (first) goTo("question", first.id);
-  else goTo("ranking");
-}
+/** What most engines of today have. */
+const GUESS: IgnitionKind = "coil-per-plug";
 
 export function Pick(): VNode {
-  const [, count = "", layout, ignition] = path.value;
+  const [way = "", count = "", layout, ignition] = path.value;
   const fitting = allProfiles().filter(
     (profile) =>
       !profile.invented &&
@@ -43,14 +36,15 @@ export function Pick(): VNode {
       (layout === undefined || layout === ANY || profile.layout === layout) &&
       (ignition === undefined || profile.ignition === ignition),
   );
-  if (layout === undefined) return <LayoutQuestion count={count} fitting={fitting} />;
-  if (ignition === undefined) {
-    return <IgnitionQuestion count={count} layout={layout} fitting={fitting} />;
-  }
-  return <OrderQuestion count={count} layout={layout} fitting={fitting} />;
+  const known = { way, count, fitting };
+  if (layout === undefined) return <LayoutQuestion {...known} />;
+  if (ignition === undefined) return <IgnitionQuestion {...known} layout={layout} />;
+  return <OrderQuestion {...known} layout={layout} />;
 }
 
 interface PickProps {
+  /** First part of the address: for a new case, or for the one that is open. */
+  readonly way: string;
   readonly count: string;
   readonly fitting: readonly EngineProfile[];
 }
@@ -69,37 +63,39 @@ function firstOf<K>(
   return [...found.entries()];
 }
 
-function LayoutQuestion({ count, fitting }: PickProps): VNode {
+function LayoutQuestion({ way, count, fitting }: PickProps): VNode {
   const layouts = firstOf(fitting, ({ layout }) => layout as Layout);
   return (
     <section class="column">
       <Heading of="layout">{PICK.layout}</Heading>
       <div class="options">
         {layouts.map(([layout, profile]) => (
-          <a key={layout} class="option has-picture" href={at("pick", count, layout)}>
+          <a key={layout} class="option has-picture" href={at(way, count, layout)}>
             <span class="thumb">
               <Block engine={resolveEngine(profile)} />
             </span>
             <span class="words">{PICK.layouts[layout]}</span>
           </a>
         ))}
-        <Dashed onClick={() => goTo("pick", count, ANY)}>{PICK.unknownLayout}</Dashed>
+        <Dashed onClick={() => goTo(way, count, ANY)}>{PICK.unknownLayout}</Dashed>
       </div>
+      <Back to={way === CHANGE ? at("answers") : at()} />
     </section>
   );
 }
 
-function IgnitionQuestion({ count, layout, fitting }: LaidOut): VNode {
+function IgnitionQuestion({ way, count, layout, fitting }: LaidOut): VNode {
+  const [isStuck, setStuck] = useState(false);
   const kinds = firstOf(fitting, ({ ignition }) => ignition);
   return (
     <section class="column">
       <Heading of="ignition">{PICK.ignition}</Heading>
       <p class="help">{PICK.ignitionHelp}</p>
       <div class="options">
-        {kinds.map(([kind, profile]) => (
-          <a key={kind} class="option has-picture" href={at("pick", count, layout, kind)}>
+        {kinds.map(([kind]) => (
+          <a key={kind} class="option has-picture" href={at(way, count, layout, kind)}>
             <span class="thumb">
-              <Dial engine={resolveEngine(profile)} />
+              <Ignition kind={kind} />
             </span>
             <span class="words">
               {PICK.kinds[kind][0]}
@@ -107,12 +103,22 @@ function IgnitionQuestion({ count, layout, fitting }: LaidOut): VNode {
             </span>
           </a>
         ))}
+        {!isStuck && <Dashed onClick={() => setStuck(true)}>{PICK.unknownIgnition}</Dashed>}
       </div>
+      {isStuck && (
+        <section class="aside" role="status">
+          <p>{PICK.unknownIgnitionHelp}</p>
+          <a class="option is-dashed" href={at(way, count, layout, GUESS)}>
+            {PICK.guessIgnition}
+          </a>
+        </section>
+      )}
+      <Back to={at(way, count)} />
     </section>
   );
 }
 
-function OrderQuestion({ count, layout, fitting }: LaidOut): VNode {
+function OrderQuestion({ way, count, layout, fitting }: LaidOut): VNode {
   const [first] = fitting;
   if (!first) return <p>{RANKING.cannot}</p>;
   const { ignition } = first;
@@ -130,18 +136,24 @@ function OrderQuestion({ count, layout, fitting }: LaidOut): VNode {
           <OrderOption key={profile.id} profile={profile} />
         ))}
         {isKnown(unknown) && (
-          <Dashed onClick={() => beginOn(unknown, ignition)}>{PICK.unknownOrder}</Dashed>
+          <Dashed onClick={() => chooseEngine(unknown)}>{PICK.unknownOrder}</Dashed>
         )}
-        <a class="option is-dashed" href={at("sketch")}>
+        <a class="option is-dashed" href={way === CHANGE ? at("sketch", CHANGE) : at("sketch")}>
           <span class="words">{PICK.otherOrder}</span>
         </a>
       </div>
-      <p>
-        <a class="act-link" href={at("pick", count, layout)}>
-          {QUESTION.back}
-        </a>
-      </p>
+      <Back to={at(way, count, layout)} />
     </section>
+  );
+}
+
+function Back({ to }: { to: string }): VNode {
+  return (
+    <p>
+      <a class="act-link" href={to}>
+        {QUESTION.back}
+      </a>
+    </p>
   );
 }
 
@@ -156,7 +168,7 @@ function OrderOption({ profile }: { profile: EngineProfile }): VNode {
     <button
       type="button"
       class="option has-picture"
-      onClick={() => beginOn(profile.id ?? profile, profile.ignition)}
+      onClick={() => chooseEngine(profile.id ?? profile)}
     >
       <span class="thumb">
         <Dial engine={resolveEngine(profile)} />

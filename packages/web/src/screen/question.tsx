@@ -1,11 +1,12 @@
-// One question. The first ones lead on to the next; any other leads back to the ranking.
+// One question. The first ones lead on to the next; one that was reached from a list leads back to it.
 import type { FindingRow } from "@half-order/core";
 import type { VNode } from "preact";
+import { useState } from "preact/hooks";
 import { answersOf, profile, withdrawAnswer } from "../state/case.ts";
-import { firstQuestions, questionAfter, questionBefore, targetKind } from "../state/catalogue.ts";
-import { at, goTo } from "../state/route.ts";
+import { firstQuestions, targetKind } from "../state/catalogue.ts";
 import { ranking } from "../state/thinking.ts";
 import { drawn, isDesk, missing } from "../state/view.ts";
+import { goOn, openQuestion } from "../state/way.ts";
 import { sayAnswer } from "../text/answer.ts";
 import { CODES, LEDGER, QUESTION } from "../text/en.ts";
 import { Asker } from "../ui/asker.tsx";
@@ -13,18 +14,18 @@ import { Cautions, SafeFirst } from "../ui/caution.tsx";
 import { Heading, Under } from "../ui/heading.tsx";
 import { Dashed } from "../ui/option.tsx";
 
-export function Question({ row }: { row: FindingRow }): VNode | null {
+export function Question(): VNode | null {
+  const row = openQuestion.value;
+  return row ? <Of key={row.id} row={row} /> : null;
+}
+
+function Of({ row }: { row: FindingRow }): VNode | null {
+  const [ticks, setTicks] = useState(0);
   const engine = drawn.value;
   if (!engine) return null;
-  const ignition = profile.value?.ignition;
-  const steps = firstQuestions(ignition);
+  const steps = firstQuestions(profile.value?.ignition);
   const step = steps.findIndex(({ id }) => id === row.id);
   const isOfPart = targetKind(row) !== undefined;
-  const goOn = (): void => {
-    const next = questionAfter(row.id, ignition);
-    if (next) goTo("question", next.id);
-    else goTo("ranking");
-  };
   return (
     <section class="question">
       {step === 0 && <SafeFirst />}
@@ -35,47 +36,44 @@ export function Question({ row }: { row: FindingRow }): VNode | null {
       </Heading>
       {row.help && <p class="help">{row.help}</p>}
       <Asker
-        key={row.id}
         row={row}
         engine={engine}
         suspects={missing.value}
-        onAnswered={isOfPart ? () => undefined : goOn}
+        onTicks={setTicks}
+        onAnswered={isOfPart ? () => undefined : () => goOn(row)}
       />
       {isOfPart && <Given row={row} />}
-      <Leave row={row} isOfPart={isOfPart} onLeave={goOn} />
+      <Leave row={row} ticks={ticks} />
     </section>
   );
 }
 
-/** Where the question before this one, or the screen it was reached from, is. */
-export function backFrom(row: FindingRow): string {
-  const before = questionBefore(row.id, profile.value?.ignition);
-  if (before) return at("question", before.id);
-  return row.first === undefined ? at("ranking") : at();
-}
-
 interface LeaveProps {
   readonly row: FindingRow;
-  readonly isOfPart: boolean;
-  readonly onLeave: () => void;
+  /** Options ticked and not yet confirmed. */
+  readonly ticks: number;
 }
 
-function Leave({ row, isOfPart, onLeave }: LeaveProps): VNode {
+/** "Can't tell", always there; it says so when it takes something back. */
+function Leave({ row, ticks }: LeaveProps): VNode {
   const isGiven = answersOf(row.id).length > 0;
-  if (isOfPart) {
-    return <Dashed onClick={onLeave}>{isGiven ? QUESTION.done : QUESTION.cannotTell}</Dashed>;
+  if (targetKind(row) !== undefined) {
+    return (
+      <Dashed onClick={() => goOn(row)}>{isGiven ? QUESTION.done : QUESTION.cannotTell}</Dashed>
+    );
   }
-  const more = row.kind === "codes" ? CODES.cannotTellMore : undefined;
+  const drops = isGiven || ticks > 0;
+  const more = row.kind === "codes" && !drops ? CODES.cannotTellMore : undefined;
+  const say = ticks > 0 ? QUESTION.dropTicks : isGiven ? QUESTION.takeBack : QUESTION.cannotTell;
   return (
     <Dashed
       {...(more === undefined ? {} : { more })}
       onClick={() => {
-        // Who cannot tell takes an earlier answer back.
-        withdrawAnswer(row.id);
-        onLeave();
+        if (isGiven) withdrawAnswer(row.id);
+        goOn(row);
       }}
     >
-      {QUESTION.cannotTell}
+      {say}
     </Dashed>
   );
 }

@@ -1,11 +1,12 @@
 // The ranking: what is likely, why, what is wrong with the answers, what to put right as well.
-import type { RankedFault, Ranking } from "@half-order/core";
+import type { Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { findings } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
+import type { PartGroup } from "../state/group.ts";
 import { breakdown, isWeighing, problems, ranking } from "../state/thinking.ts";
-import { drawn, isDesk, keyOf, picked } from "../state/view.ts";
+import { drawn, groups, isDesk, keyOf, picked } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { ANSWERS, RANKING } from "../text/en.ts";
 import { Cautions } from "../ui/caution.tsx";
@@ -17,6 +18,7 @@ import { FaultDetail, RankedRow } from "../ui/ranked-row.tsx";
 
 /** Rows shown at first. */
 const SHOWN = 6;
+const WORTH_A_ROW = 0.002;
 
 export function RankingPanel(): VNode {
   const now = ranking.value;
@@ -47,11 +49,9 @@ export function RankingPanel(): VNode {
 function Ranked({ now }: { now: Ranking }): VNode {
   const [isLong, setLong] = useState(false);
   const engine = drawn.value;
-  const known = now.ranking;
-  const shown = isLong
-    ? known.filter(({ probability }) => probability > 0.002)
-    : known.slice(0, SHOWN);
-  const rest = known.filter(({ probability }) => probability > 0.002).length - SHOWN;
+  const known = groups.value.filter(({ probability }) => probability > WORTH_A_ROW);
+  const shown = isLong ? known : known.slice(0, SHOWN);
+  const rest = known.length - SHOWN;
   const place = shown.filter(({ probability }) => probability > now.somethingElse).length;
   const current = picked.value;
   return (
@@ -59,9 +59,9 @@ function Ranked({ now }: { now: Ranking }): VNode {
       <Cautions ids={now.cautions} />
       <Conflict now={now} />
       <ol class="ranked">
-        {engine && shown.slice(0, place).map((fault) => row(fault))}
+        {engine && shown.slice(0, place).map(row)}
         <Else probability={now.somethingElse} />
-        {engine && shown.slice(place).map((fault) => row(fault))}
+        {engine && shown.slice(place).map(row)}
       </ol>
       {rest > 0 && (
         <button type="button" class="quiet" onClick={() => setLong(!isLong)}>
@@ -72,8 +72,8 @@ function Ranked({ now }: { now: Ranking }): VNode {
     </>
   );
 
-  function row(fault: RankedFault): VNode {
-    return <RankedRow key={keyOf(fault)} of={fault} isLeader={fault === known[0]} />;
+  function row(group: PartGroup): VNode {
+    return <RankedRow key={group.key} of={group} isLeader={group === known[0]} />;
   }
 }
 

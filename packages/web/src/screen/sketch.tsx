@@ -11,10 +11,11 @@ import type { ComponentChildren, VNode } from "preact";
 import { useState } from "preact/hooks";
 import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
+import { chooseEngine } from "../state/begin.ts";
 import { emptySketch, profileOf, type Sketch } from "../state/sketch.ts";
-import { PICK, SKETCH } from "../text/en.ts";
+import { PICK } from "../text/en.ts";
+import { SKETCH } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
-import { beginOn } from "./pick.tsx";
 
 export function SketchScreen(): VNode {
   const [sketch, setSketch] = useState<Sketch>(emptySketch);
@@ -33,7 +34,7 @@ export function SketchScreen(): VNode {
       onChange={() => setAsked(true)}
       onSubmit={(event) => {
         event.preventDefault();
-        if (isSound) beginOn(profile, profile.ignition);
+        if (isSound) chooseEngine(profile);
         else setAsked(true);
       }}
     >

@@ -1,6 +1,8 @@
-// The case that is open: one document in the form that the command reads.
+// The case that is open: one document in the form that the command reads, and the steps back and forth
+// through what was entered.
 import {
   type Answer,
+  type AtHand,
   type CandidateEngine,
   type CylinderName,
   candidateEngines,
@@ -9,13 +11,21 @@ import {
   type Finding,
   InputError,
   profileById,
+  type RepairDone,
 } from "@half-order/core";
-import { computed, signal } from "@preact/signals";
+import { batch, computed, signal } from "@preact/signals";
+import { mergeDocs } from "./merge.ts";
 import type { CaseDoc, KeptCase } from "./store.ts";
 
 export const openCase = signal<KeptCase | undefined>(undefined);
 
-export const findings = computed<readonly Finding[]>(() => openCase.value?.doc.findings ?? []);
+const NO_FINDINGS: readonly Finding[] = [];
+const NO_REPAIRS: readonly RepairDone[] = [];
+
+export const findings = computed(() => openCase.value?.doc.findings ?? NO_FINDINGS);
+export const repairs = computed(() => openCase.value?.doc.repairs ?? NO_REPAIRS);
+/** What is at hand for this case; nothing is limited while nobody has said. */
+export const atHand = computed<AtHand | undefined>(() => openCase.value?.doc.atHand);
 
 const engineRef = computed(() => openCase.value?.doc.engine);
 
@@ -32,18 +42,80 @@ export const engines = computed<readonly Engine[]>(() => {
 });
 
 /** Opens a new case on an engine. */
-export function beginCase(engine: CaseDoc["engine"]): void {
-  takeCase({ halfOrderCase: 1, engine, findings: [] });
+export function beginCase(engine: CaseDoc["engine"], hand?: AtHand): void {
+  takeCase({ halfOrderCase: 1, engine, findings: [], ...(hand ? { atHand: hand } : {}) });
 }
 
 /** Opens a case that was read from a file. */
 export function takeCase(doc: CaseDoc): void {
-  openCase.value = { id: newId(), changed: Date.now(), doc };
+  openAs(newCase(doc));
 }
 
 /** Opens a case that the device kept. */
 export function resumeCase(kept: KeptCase): void {
-  openCase.value = kept;
+  openAs(kept);
+}
+
+/** Takes in what was written elsewhere since `before`; what was changed here meanwhile stays. */
+export function joinCase(before: KeptCase, stored: KeptCase): void {
+  const kept = openCase.value;
+  if (!kept || kept.id !== stored.id) return;
+  const join = (doc: CaseDoc): CaseDoc => mergeDocs(before.doc, doc, stored.doc).doc;
+  batch(() => {
+    if (stored.doc !== before.doc) {
+      // A step back must not take back what somebody else has entered.
+      past.value = past.value.map(join);
+      future.value = future.value.map(join);
+    }
+    openCase.value = kept.doc === before.doc ? stored : { ...kept, doc: join(kept.doc) };
+  });
+}
+
+/** A document with an id of its own, not written yet. */
+export function newCase(doc: CaseDoc): KeptCase {
+  return { id: newId(), changed: Date.now(), version: 0, doc };
+}
+
+export function closeCase(): void {
+  openAs(undefined);
+}
+
+function openAs(kept: KeptCase | undefined): void {
+  batch(() => {
+    openCase.value = kept;
+    past.value = [];
+    future.value = [];
+  });
+}
+
+// Steps back and forth, until the case is closed.
+const past = signal<readonly CaseDoc[]>([]);
+const future = signal<readonly CaseDoc[]>([]);
+export const canUndo = computed(() => past.value.length > 0);
+export const canRedo = computed(() => future.value.length > 0);
+const MOST_STEPS = 200;
+
+/** Takes the last entry back. */
+export function undo(): void {
+  step(past, future);
+}
+
+/** Enters again what was taken back last. */
+export function redo(): void {
+  step(future, past);
+}
+
+type Steps = typeof past;
+
+function step(from: Steps, to: Steps): void {
+  const kept = openCase.value;
+  const doc = from.value.at(-1);
+  if (!kept || !doc) return;
+  batch(() => {
+    from.value = from.value.slice(0, -1);
+    to.value = [...to.value, kept.doc];
+    openCase.value = { ...kept, changed: Date.now(), doc };
+  });
 }
 
 /** The answer given to a finding, of a cylinder where it asks for one. */
@@ -79,16 +151,72 @@ export function withdrawAnswer(finding: string, cylinder?: CylinderName): void {
 
 /** Says more of the engine, e.g. its firing order, and keeps all answers. */
 export function changeEngine(engine: CaseDoc["engine"]): void {
-  change((doc) => ({ ...doc, engine }));
+  changeCase((doc) => ({ ...doc, engine }));
+}
+
+/** Names the case; an empty name takes the name away. */
+export function nameCase(title: string): void {
+  changeCase((doc) => named(doc, title));
+}
+
+/** A document under another name; an empty name takes the name away. */
+export function named({ title: _, ...doc }: CaseDoc, title: string): CaseDoc {
+  return title.trim() === "" ? doc : { ...doc, title: title.trim() };
+}
+
+/** Notes something mended, after all that was mended before. */
+export function addRepair(repair: Omit<RepairDone, "when">): void {
+  setRepairs([...repairs.value, { ...repair, when: new Date().toISOString() }]);
+}
+
+/** Says what came of a repair, by its place in `repairs`. */
+export function setRepairResult(index: number, result: RepairDone["result"]): void {
+  setRepairs(
+    repairs.value.map((repair, i) => {
+      if (i !== index) return repair;
+      const { result: _, ...rest } = repair;
+      return result === undefined ? rest : { ...rest, result };
+    }),
+  );
+}
+
+/** Takes a repair out, by its place in `repairs`. */
+export function removeRepair(index: number): void {
+  setRepairs(repairs.value.filter((_, i) => i !== index));
+}
+
+/** Says what is at hand; `undefined`: nothing is limited. */
+export function setAtHand(hand: AtHand | undefined): void {
+  changeCase(({ atHand: _, ...doc }) => (hand ? { ...doc, atHand: hand } : doc));
+}
+
+/** The engine is believed to be mended: the moment is kept. */
+export function closeAsMended(): void {
+  changeCase((doc) => ({ ...doc, closed: new Date().toISOString() }));
+}
+
+/** It was not mended after all. */
+export function reopen(): void {
+  changeCase(({ closed: _, ...doc }) => doc);
+}
+
+function setRepairs(next: readonly RepairDone[]): void {
+  changeCase((doc) => ({ ...doc, repairs: next }));
 }
 
 function setFindings(next: readonly Finding[]): void {
-  change((doc) => ({ ...doc, findings: next }));
+  changeCase((doc) => ({ ...doc, findings: next }));
 }
 
-function change(edit: (doc: CaseDoc) => CaseDoc): void {
+/** Changes the document as one step that can be taken back; every other change goes through here. */
+export function changeCase(edit: (doc: CaseDoc) => CaseDoc): void {
   const kept = openCase.value;
-  if (kept) openCase.value = { ...kept, changed: Date.now(), doc: edit(kept.doc) };
+  if (!kept) return;
+  batch(() => {
+    past.value = [...past.value, kept.doc].slice(-MOST_STEPS);
+    future.value = [];
+    openCase.value = { ...kept, changed: Date.now(), doc: edit(kept.doc) };
+  });
 }
 
 function isSame(given: Finding, finding: string, cylinder?: CylinderName): boolean {

@@ -1,20 +1,16 @@
 // The knowledge by id, and the questions that suit an engine.
 import {
-  CAUTIONS,
-  type CautionRow,
   CHECKS,
   type CheckRow,
   type Engine,
-  FAULTS,
-  type FaultRow,
   FINDINGS,
   type FindingRow,
   type IgnitionKind,
 } from "@half-order/core";
+import { facts } from "./facts.ts";
 
 const findingRows = new Map(FINDINGS.map((row) => [row.id, row]));
 const checkRows = new Map(CHECKS.map((row) => [row.id, row]));
-const cautionRows = new Map<string, CautionRow>(CAUTIONS.map((row) => [row.id, row]));
 
 export function findingRow(id: string | undefined): FindingRow | undefined {
   return findingRows.get(id ?? "");
@@ -22,11 +18,6 @@ export function findingRow(id: string | undefined): FindingRow | undefined {
 
 export function checkRow(id: string | undefined): CheckRow | undefined {
   return checkRows.get(id ?? "");
-}
-
-/** The words of a caution; empty when there is no such caution. */
-export function cautionWords(id: string): string {
-  return cautionRows.get(id)?.say ?? "";
 }
 
 /** True when a finding or check is asked of this ignition kind. */
@@ -75,18 +66,7 @@ export type TargetKind = "cylinder" | "coil" | "connector";
 export function targetKind(row: FindingRow): TargetKind | undefined {
   if (row.scope === "engine") return undefined;
   if (row.scope === "cylinder") return "cylinder";
-  const [loudest] = FAULTS.map((fault) => ({ fault, voice: voiceOf(fault, row.id) })).sort(
-    (a, b) => b.voice - a.voice,
-  );
-  return loudest && loudest.voice > 0 && loudest.fault.at === "connector" ? "connector" : "coil";
-}
-
-/** The largest chance that a fault gives an option of a finding; 0 when it does not speak of it. */
-function voiceOf({ signs }: FaultRow, finding: string): number {
-  const chances = signs.flatMap((sign) =>
-    sign.finding === finding ? Object.values(sign.gives) : [],
-  );
-  return Math.max(0, ...chances.map((chance) => chance ?? 0));
+  return facts.value.byConnector.includes(row.id) ? "connector" : "coil";
 }
 
 export function targetsOf(row: FindingRow, engine: Engine): readonly Target[] {

@@ -26,6 +26,8 @@ export function goTo(...parts: readonly string[]): void {
 
 /** Follows the address from now on; `onChange` is called after each change. */
 export function followAddress(onChange: () => void): void {
+  // It may have changed while the scripts were on their way.
+  path.value = read();
   addEventListener("hashchange", () => {
     path.value = read();
     onChange();

@@ -1,30 +1,44 @@
-// The reasoning, in a thread of its own: weighing may take longer than a finger waits. The thread runs
-// the same script as the page (see main.tsx), so nothing is loaded twice.
-import {
-  type EngineProfile,
-  type FaultAt,
-  type Finding,
-  InputError,
-  type Ledger,
-  type Problem,
-  type Ranking,
-  rank,
-  why,
+// The reasoning runs in a thread of its own: weighing may take longer than a finger waits. This is the
+// page's side of it; the thread's side is `thread.ts`, which the thread loads by itself.
+import type {
+  EngineProfile,
+  FaultAt,
+  Finding,
+  Ledger,
+  Problem,
+  Ranking,
+  RepairDone,
 } from "@half-order/core";
+import type { Advice, AdviceQuestion } from "./advising.ts";
 
 export interface Question {
   readonly profile: EngineProfile;
   readonly findings: readonly Finding[];
+  readonly repairs: readonly RepairDone[];
   /** With a fault its ledger is asked for, else the ranking. */
   readonly of?: FaultAt;
+  /** Asks for something else than ranking or ledger. */
+  readonly advice?: AdviceQuestion;
   /** Probability that the ranking may leave unsearched. */
   readonly tolerance?: number;
 }
 
+/** What the page needs to know of fault tables that it does not load. */
+export interface Facts {
+  /** Faults whose part is a coil, whichever end of it has failed. */
+  readonly ofCoil: readonly string[];
+  /** Findings of coils that are asked of connectors. */
+  readonly byConnector: readonly string[];
+}
+
 export interface Thought {
   readonly ranking?: Ranking;
+  readonly facts?: Facts;
   readonly ledger?: Ledger;
+  readonly advice?: Advice;
   readonly problems?: readonly Problem[];
+  /** What broke in the thread, in its own words. */
+  readonly broke?: string;
 }
 
 /** A question replaces the one before it: an answer that nobody waits for is not worked out. */
@@ -33,21 +47,27 @@ export class Thinker {
   private isBusy = false;
   private readonly address: string;
 
-  /** `address` is that of the script that calls `answerQuestions` in a thread. */
+  /** `address` is that of the script that answers questions when it runs in a thread. */
   constructor(address: string) {
     this.address = address;
+  }
+
+  /** Starts the thread, so that it is warm when the first question comes. */
+  start(): Worker {
+    this.worker ??= new Worker(this.address, { type: "module" });
+    return this.worker;
   }
 
   /** Never settles when another question comes first; rejects when the thread breaks. */
   ask(question: Question): Promise<Thought> {
     if (this.isBusy) this.stop();
-    this.worker ??= new Worker(this.address, { type: "module" });
-    const { worker } = this;
+    const worker = this.start();
     this.isBusy = true;
     return new Promise((resolve, reject) => {
       worker.onmessage = ({ data }: MessageEvent<Thought>) => {
         this.isBusy = false;
-        resolve(data);
+        if (data.broke === undefined) resolve(data);
+        else reject(new Error(data.broke));
       };
       worker.onerror = (event) => {
         this.stop();
@@ -61,23 +81,5 @@ export class Thinker {
     this.worker?.terminate();
     this.worker = undefined;
     this.isBusy = false;
-  }
-}
-
-/** The thread's side: answers each question that comes. */
-export function answerQuestions(): void {
-  addEventListener("message", ({ data }: MessageEvent<Question>) => {
-    postMessage(think(data));
-  });
-}
-
-/** What the library says; problems of the input are an answer too. */
-export function think({ profile, findings, of, tolerance }: Question): Thought {
-  try {
-    if (of) return { ledger: why(profile, findings, of) };
-    return { ranking: rank(profile, findings, tolerance === undefined ? {} : { tolerance }) };
-  } catch (error) {
-    if (error instanceof InputError) return { problems: error.problems };
-    throw error;
   }
 }

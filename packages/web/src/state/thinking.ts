@@ -1,7 +1,8 @@
 // What the page knows of the open case's ranking at this moment, and whether it is still being weighed.
 import type { Answer, CylinderName, FaultAt, Ledger, Problem, Ranking } from "@half-order/core";
 import { effect, signal } from "@preact/signals";
-import { findings, profile } from "./case.ts";
+import { findings, profile, repairs } from "./case.ts";
+import { facts } from "./facts.ts";
 import { Thinker } from "./thinker.ts";
 
 /** The last ranking; it stays while the next one is worked out. */
@@ -15,6 +16,9 @@ export const breakdown = signal<string | undefined>(undefined);
 export const wanted = signal<FaultAt | undefined>(undefined);
 export const ledger = signal<Ledger | undefined>(undefined);
 
+/** The script that answers in a thread, once there is one; for who starts a thread of its own. */
+export const thread = signal<string | undefined>(undefined);
+
 /** First look: what may stay unsearched so that the answer comes soon. */
 const SOON = 0.02;
 /** Second look, for engines and cases where it costs little. */
@@ -23,12 +27,14 @@ const CHEAP_MS = 250;
 
 /** Weighs the open case from now on, whenever it changes; `script` is the address of this page's script. */
 export function startThinking(script: string): void {
+  thread.value = script;
   const ranker = new Thinker(script);
   const clerk = new Thinker(script);
   whatIf = new Thinker(script);
+  ranker.start();
   effect(() => {
     const known = profile.value;
-    const given = findings.value;
+    const given = { findings: findings.value, repairs: repairs.value };
     if (!known) {
       ranker.stop();
       ranking.value = undefined;
@@ -37,8 +43,9 @@ export function startThinking(script: string): void {
     isWeighing.value = true;
     const began = performance.now();
     const look = (tolerance: number): Promise<void> =>
-      ranker.ask({ profile: known, findings: given, tolerance }).then((thought) => {
+      ranker.ask({ profile: known, ...given, tolerance }).then((thought) => {
         ranking.value = thought.ranking;
+        if (thought.facts) facts.value = thought.facts;
         problems.value = thought.problems ?? [];
         isWeighing.value = false;
       });
@@ -49,11 +56,11 @@ export function startThinking(script: string): void {
   effect(() => {
     const known = profile.value;
     const of = wanted.value;
-    const given = findings.value;
+    const given = { findings: findings.value, repairs: repairs.value };
     ledger.value = undefined;
     if (!known || !of || !ranking.peek() || isWeighing.value) return;
     clerk
-      .ask({ profile: known, findings: given, of })
+      .ask({ profile: known, ...given, of })
       .then((thought) => {
         ledger.value = thought.ledger;
       })
@@ -75,6 +82,7 @@ export async function rankingIf(
   const thought = await whatIf.ask({
     profile: known,
     findings: [...findings.value, also],
+    repairs: repairs.value,
     tolerance: SOON,
   });
   return thought.ranking;

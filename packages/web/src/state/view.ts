@@ -1,15 +1,11 @@
 // What is shown of a ranking: which fault is looked at, what is pointed at, which firing order is drawn.
 // None of it belongs to the case.
-import {
-  type CylinderName,
-  type Engine,
-  FAULTS,
-  type RankedFault,
-  type Ranking,
-} from "@half-order/core";
+import type { CylinderName, Engine, RankedFault, Ranking } from "@half-order/core";
 import { computed, signal } from "@preact/signals";
 import { BARE, type Look, placeId } from "../diagram/mark.tsx";
 import { engines } from "./case.ts";
+import { facts } from "./facts.ts";
+import { type PartGroup, partGroups } from "./group.ts";
 import { ranking } from "./thinking.ts";
 
 /** Wide enough for picture, ranking and question side by side. */
@@ -30,7 +26,13 @@ export function keyOf({ fault, place }: { fault: string; place: string }): strin
   return `${fault}@${place}`;
 }
 
-export const leader = computed<RankedFault | undefined>(() => ranking.value?.ranking[0]);
+/** The ranking part by part. */
+export const groups = computed<readonly PartGroup[]>(() =>
+  ranking.value ? partGroups(ranking.value) : [],
+);
+
+/** The likeliest fault of the likeliest part. */
+export const leader = computed<RankedFault | undefined>(() => groups.value[0]?.faults[0]);
 
 export const picked = computed<RankedFault | undefined>(
   () => ranking.value?.ranking.find((ranked) => keyOf(ranked) === chosen.value) ?? leader.value,
@@ -63,8 +65,6 @@ export const drawn = computed<Engine | undefined>(
   () => engines.value[drawnIndex.value] ?? engines.value[0],
 );
 
-const rows = new Map(FAULTS.map((row) => [row.id, row]));
-
 /**
  * Where a ranked fault shows on a drawing: first where its part is drawn, then its own place if that
  * is another. What fails inside a coil is drawn on the coil, whichever end it is; a part that serves
@@ -74,7 +74,7 @@ export function placesOf(
   { fault, place, cylinders }: RankedFault,
   engine: Engine,
 ): readonly string[] {
-  if (rows.get(fault)?.part.at !== "coil") return [place];
+  if (!facts.value.ofCoil.includes(fault)) return [place];
   const first = engine.names.indexOf(cylinders[0] ?? "");
   const group = engine.groups[engine.groupOf[first] ?? -1];
   const coil = group ? placeId(engine, "coil", group) : place;

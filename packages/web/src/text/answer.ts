@@ -6,7 +6,9 @@ import {
   type FindingRow,
   profileById,
 } from "@half-order/core";
-import { ANSWERS, CASE_NAME, LEDGER, list, PICK, QUESTION } from "./en.ts";
+import type { PartGroup } from "../state/group.ts";
+import type { CaseDoc, KeptCase } from "../state/store.ts";
+import { ANSWERS, CASE_NAME, either, LEDGER, list, PICK, QUESTION, RANKING, START } from "./en.ts";
 
 /** The answer as the buttons say it; an unknown option or row as it is written. */
 export function sayAnswer(row: FindingRow | undefined, answer: Answer): string {
@@ -50,6 +52,18 @@ function sayOption(row: FindingRow | undefined, option: string): string {
   return option;
 }
 
+/** "Spark plug of 2", "Spark plug of 2 or 5", "Coil of 2 and 5", "Coil of 1+4 or 2+5", "Fuel pump". */
+export function sayPart({ part, places, faults }: PartGroup): string {
+  const name = part.charAt(0).toUpperCase() + part.slice(1);
+  const [first = []] = places;
+  // A part that serves the whole engine is named without its cylinders.
+  if (faults[0]?.component.endsWith(" engine") || first.length === 0) return name;
+  return RANKING.partOf(
+    name,
+    places.length > 1 ? either(places.map((place) => place.join("+"))) : list(first),
+  );
+}
+
 /** An engine in a line: "V6, 1-2-3-4-5-6, coil rail". */
 export function sayEngine(profile: EngineProfile): string {
   return [
@@ -59,6 +73,20 @@ export function sayEngine(profile: EngineProfile): string {
     ...(profile.firingOrder ? [sayOrder(profile.firingOrder)] : []),
     PICK.kindNames[profile.ignition],
   ].join(", ");
+}
+
+/** "5 answers, 3 May 2026 at 14:10" in the words of the browser's language. */
+export function sayKept({ changed, doc }: KeptCase): string {
+  const when = new Date(changed).toLocaleString(undefined, {
+    dateStyle: "medium",
+    timeStyle: "short",
+  });
+  return `${START.answers(doc.findings.length)}, ${when}`;
+}
+
+/** A case in a line: its title, else the name of its engine. */
+export function sayCase({ title, engine }: CaseDoc): string {
+  return title ?? sayProfile(engine);
 }
 
 /** The name of the engine of a case, or what is known of it. */

@@ -3,6 +3,12 @@ import type { Basis, IgnitionKind, Layout } from "@half-order/core";
 
 export const NAME = "Half-Order";
 
+/** Alternatives as a phrase: "2", "2 or 5", "1, 2 or 5". */
+export function either(words: readonly (string | number)[]): string {
+  const head = words.slice(0, -1).join(", ");
+  return head === "" ? words.join("") : `${head} or ${words[words.length - 1]}`;
+}
+
 /** Names as a phrase: "2", "2 and 5", "1, 2 and 5". */
 export function list(words: readonly (string | number)[]): string {
   const head = words.slice(0, -1).join(", ");
@@ -21,8 +27,11 @@ export const START = {
   file: "A case file",
   fileMore: "opened on this device, sent nowhere",
   kept: "On this device",
-  forget: "Delete",
-  confirmForget: "Delete for good",
+  cases: "All cases",
+  casesMore: "rename, copy, save as a file, delete",
+  hand: "What you have at hand",
+  handMore: "tools, place, skill, prices",
+  offline: "The whole page is on this device now: it works without a network.",
   answers: (n: number): string => (n === 1 ? "1 answer" : `${n} answers`),
   dial: "The firing dial of an invented engine: each cylinder at the angle at which it fires.",
 };
@@ -31,6 +40,7 @@ export const SAFE = {
   title: "Stopped somewhere safe?",
   /** The caution that belongs to the title. */
   caution: "traffic",
+  inFull: "Read them in full",
 };
 
 export const PICK = {
@@ -75,6 +85,10 @@ export const PICK = {
     "It may be cast on the intake or printed in the manual. Without it the page weighs every order that fits.",
   unknownOrder: "I don't know",
   unknownLayout: "Can't tell",
+  unknownIgnition: "Can't tell",
+  unknownIgnitionHelp:
+    "Then look for two things. Cables: is there one to each plug, to every other plug, or none? And what do they come from, or what sits on the plugs? If the cover must stay on, take a coil on each plug: most engines of today have that. It can be changed later, under Answers, and no answer is lost.",
+  guessIgnition: "Go on with a coil on each plug",
   otherOrder: "Another order",
   pairs: (pairs: string): string => `${pairs} share a coil`,
   uneven: (degrees: readonly number[]): string => `unevenly, ${degrees.join("° and ")}° apart`,
@@ -86,28 +100,11 @@ export const DEMO = {
   invented: "invented",
 };
 
-export const SKETCH = {
-  title: "Your engine",
-  name: "Name, if you like",
-  cylinders: "Cylinders",
-  layout: "Layout",
-  layoutUnknown: "not known",
-  ignition: "Spark from",
-  order: "Firing order",
-  orderHelp:
-    "As in the manual, such as 1-3-4-2 or R1-L2-R2. Leave it empty when you don't know it.",
-  intervals: "Crank degrees between firings",
-  intervalsHelp: "Only when it fires unevenly, such as 90-150-90-150-90-150.",
-  banks: "Banks, front to back",
-  banksHelp: "Such as 1-3-5 / 2-4-6. Leave it empty for the usual ones.",
-  use: "Use this engine",
-  wrong: "This engine cannot be used yet",
-};
-
 export const FILE = {
   title: "This file cannot be opened",
   notText: "The file could not be read.",
-  notJson: "It is not a JSON file, so it is no case file of this page.",
+  notTextHint: "Choose it again; if that fails, copy it to this device first.",
+  notJsonHint: "A case file of this page is JSON, such as one saved here.",
   at: (path: string): string => `at ${path}`,
 };
 
@@ -117,7 +114,9 @@ export const QUESTION = {
   cannotTell: "Can't tell",
   notNow: "Not now",
   none: "None of these",
-  these: (n: number): string => (n === 1 ? "This one" : `These ${n}`),
+  these: (n: number): string => (n === 1 ? "Only the one ticked" : `The ${n} ticked, no others`),
+  dropTicks: "Can't tell: drop the ticks",
+  takeBack: "Can't tell: take the answer back",
   yes: "Yes",
   no: "No",
   back: "Back",
@@ -175,13 +174,19 @@ export const RANKING = {
   conflictBody: (db: string): string =>
     `Together they are less likely than each on its own (${db} dB). One of them may be a slip, or two things are wrong. Before any part is bought, look again at:`,
   lookAgain: "Look at it again",
-  apart: "Cannot be told apart yet",
+  apart: (n: number): string =>
+    n === 1 ? "Cannot be told apart yet: 1 group" : `Cannot be told apart yet: ${n} groups`,
   apartBody: "No answer so far speaks for one against the other:",
   or: " · ",
   putRight: "Put right as well",
   putRightBody: "so that the new part lives",
   orders: "The firing order is not known",
-  ordersBody: "What is first depends on it:",
+  ordersBody: (n: number): string => `${n} fit. What is first depends on it:`,
+  likeliestOrder: (order: string, chance: string): string => `Likeliest: ${order}, ${chance}.`,
+  partOf: (part: string, of: string): string => `${part} of ${of}`,
+  likeliest: (name: string, others: number): string =>
+    `${name}, or ${others === 1 ? "one other way" : `${others} other ways`}`,
+  each: "each",
   ifOrder: (order: string): string => `If it is ${order}`,
   share: (pairs: string): string => `then ${pairs} share a coil`,
   drawnOrder: "Drawn",
@@ -261,13 +266,17 @@ export const CHECK = {
     "code reader": "a code reader",
     gauge: "a gauge",
     scope: "an oscilloscope",
+    "test lamp": "a test lamp",
+    "smoke machine": "a smoke machine",
   } as Readonly<Record<string, string>>,
   skills: ["anyone", "a handy person", "a practised hand", "a skilled hand", "a professional"],
   looksAt: (name: string): string => `looks at: ${name}`,
   found: "What did you find?",
   others: "Other checks",
+  how: "How it is done, and what you found",
   none: "No further check is known for what is likely.",
   mean: "What a result would mean",
+  meanAt: (where: string): string => ` at ${where}`,
   thenFirst: (name: string, chance: string): string => `then first: ${name}, ${chance}`,
 };
 
@@ -297,15 +306,40 @@ export const ANSWERS = {
   save: "Save as a file",
   fileName: (name: string): string => `half-order-${name}.json`,
   anew: "Another case",
+  record: "Plugs that came out",
+  handOver: "Hand the case over",
+  glossary: "Words of the trade",
+  engine: "Change the engine",
+  hand: "What you have at hand",
   print: "Print",
   link: (n: number): string => `Answers (${n})`,
 };
 
 export const PAGE = { nav: "Case", next: "Next check" };
 
+export const UNDO = { undo: "Undo", redo: "Redo", keys: "Ctrl+Z and Ctrl+Y do the same." };
+
+export const LAZY = {
+  coming: "Coming …",
+  failed: "This part of the page could not be loaded. All answers are kept.",
+  again: "Load the page again",
+};
+
+export const NEWS = {
+  joined: "This case was changed in another tab too. Both changes are kept here.",
+  clash:
+    "This case was changed in another tab too. Both changes are kept; where both answered, the last answer holds. Look again at:",
+  deleted:
+    "This case was deleted in another tab. It is still here: your next answer puts it back on the device.",
+  seen: "Seen",
+  version: "A new version of this page is there.",
+  reload: "Load it",
+};
+
 export const STORE = {
   failed:
     "This case could not be kept on the device: a reload would lose it. Save it as a file to be safe.",
+  full: "The device is full, so this case could not be kept: a reload would lose it. Save it as a file, or delete other cases.",
   unreadable: "Earlier cases on this device could not be read.",
 };
 

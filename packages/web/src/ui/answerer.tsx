@@ -13,6 +13,8 @@ export interface AnswererProps {
   /** The answer given before. */
   readonly given: Answer | undefined;
   readonly onAnswer: (answer: Answer) => void;
+  /** Hears how many options are ticked and not confirmed. */
+  readonly onTicks?: (ticks: number) => void;
 }
 
 export function Answerer(props: AnswererProps): VNode {
@@ -71,7 +73,10 @@ function Figure({ unit, given, onAnswer }: FigureProps): VNode {
           inputMode="decimal"
           value={text}
           aria-invalid={isWrong}
-          onInput={(event) => setText(event.currentTarget.value)}
+          onInput={(event) => {
+            setText(event.currentTarget.value);
+            setWrong(false);
+          }}
         />
       </label>
       <button type="submit" class="small">
@@ -97,7 +102,7 @@ function PresenceAnswerer({ row, given, onAnswer }: AnswererProps): VNode {
   );
 }
 
-function SeveralAnswerer({ row, given, onAnswer }: AnswererProps): VNode {
+function SeveralAnswerer({ row, given, onAnswer, onTicks }: AnswererProps): VNode {
   const [seen, setSeen] = useState<ReadonlySet<string>>(
     () => new Set(Array.isArray(given) ? (given as readonly string[]) : []),
   );
@@ -105,6 +110,7 @@ function SeveralAnswerer({ row, given, onAnswer }: AnswererProps): VNode {
     const next = new Set(seen);
     if (!next.delete(option)) next.add(option);
     setSeen(next);
+    onTicks?.(next.size);
   };
   const all = Object.keys(row.options);
   return (

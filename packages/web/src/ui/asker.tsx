@@ -6,16 +6,22 @@ import { answerOf, answersOf, engines, giveAnswer } from "../state/case.ts";
 import { type Target, type TargetKind, targetKind, targetsOf } from "../state/catalogue.ts";
 import { QUESTION } from "../text/en.ts";
 import { Answerer } from "./answerer.tsx";
+import { Meaning } from "./meaning.tsx";
 
 interface AskerProps {
   readonly row: FindingRow;
   readonly engine: Engine;
   /** Cylinders under suspicion: asked of first. */
   readonly suspects?: readonly CylinderName[];
+  /** True where it is told what each result would mean. */
+  readonly hasMeaning?: boolean;
+  /** Hears how many options are ticked and not confirmed. */
+  readonly onTicks?: (ticks: number) => void;
   readonly onAnswered: () => void;
 }
 
-export function Asker({ row, engine, suspects = [], onAnswered }: AskerProps): VNode {
+export function Asker(props: AskerProps): VNode {
+  const { row, engine, suspects = [], onAnswered } = props;
   const targets = askable(row, engine);
   const [chosen, setChosen] = useState(() => firstAsked(targets, engine, suspects));
   const target = targets.length > 0 ? (targets[chosen] ?? targets[0]) : undefined;
@@ -33,7 +39,16 @@ export function Asker({ row, engine, suspects = [], onAnswered }: AskerProps): V
         engine={engine}
         given={answerOf(row.id, cylinder)}
         onAnswer={answer}
+        {...(props.onTicks ? { onTicks: props.onTicks } : {})}
       />
+      {props.hasMeaning && (
+        <Meaning
+          key={cylinder}
+          row={row}
+          cylinder={cylinder}
+          where={target?.cylinders.map((c) => engine.names[c] ?? c).join("+")}
+        />
+      )}
     </>
   );
 }

@@ -1,7 +1,14 @@
-// A caution, where the hand is about to go.
+// A caution, where the hand is about to go: what it is about at once, the rest of it one tap away.
+import { CAUTIONS, type CautionRow } from "@half-order/core";
 import type { VNode } from "preact";
-import { cautionWords } from "../state/catalogue.ts";
 import { SAFE } from "../text/en.ts";
+
+const rows = new Map<string, CautionRow>(CAUTIONS.map((row) => [row.id, row]));
+
+/** The words of a caution; empty when there is no such caution. */
+function cautionWords(id: string): string {
+  return rows.get(id)?.say ?? "";
+}
 
 /** The first thing of all: away from the traffic. */
 export function SafeFirst(): VNode {
@@ -13,13 +20,30 @@ export function SafeFirst(): VNode {
   );
 }
 
+/** One stands in full; of several each is named, and all stand in full behind one tap. */
 export function Cautions({ ids }: { ids: readonly string[] }): VNode | null {
-  if (ids.length === 0) return null;
+  const words = ids.map(cautionWords);
+  if (words.length === 0) return null;
+  if (words.length === 1) return <p class="caution">{words[0]}</p>;
   return (
-    <ul class="caution">
-      {ids.map((id) => (
-        <li key={id}>{cautionWords(id)}</li>
-      ))}
-    </ul>
+    <details class="caution">
+      <summary>
+        <span>
+          {words.map((say) => (
+            <span key={say}>{firstSentence(say)} </span>
+          ))}
+          <u>{SAFE.inFull}</u>
+        </span>
+      </summary>
+      <ul>
+        {words.map((say) => (
+          <li key={say}>{say}</li>
+        ))}
+      </ul>
+    </details>
   );
+}
+
+function firstSentence(say: string): string {
+  return /^.*?[.!?:;](?=\s|$)/.exec(say)?.[0].replace(/[:;]$/, ".") ?? say;
 }

@@ -9,14 +9,15 @@ export function chanceText(probability: number): string {
   return hasNumbers.value ? sayPercent(probability) : sayProbability(probability);
 }
 
-function sayPercent(probability: number): string {
+/** "61 %", "3.2 %", "under 0.1 %". */
+export function sayPercent(probability: number): string {
   const percent = probability * 100;
   if (percent > 0 && percent < 0.1) return "under 0.1 %";
   return `${percent < 10 ? percent.toFixed(1) : percent.toFixed(0)} %`;
 }
 
 /** A button that turns all probabilities of the page into numbers and back. */
-export function Chance({ of }: { of: number }): VNode {
+export function Chance({ of, isEach }: { of: number; isEach?: boolean }): VNode {
   const other = hasNumbers.value ? RANKING.inWords : RANKING.asNumber;
   return (
     <button
@@ -27,6 +28,7 @@ export function Chance({ of }: { of: number }): VNode {
       }}
     >
       {chanceText(of)}
+      {isEach && <small>{RANKING.each}</small>}
       <span class="vh">, {other}</span>
     </button>
   );

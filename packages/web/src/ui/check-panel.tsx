@@ -4,6 +4,7 @@ import type { VNode } from "preact";
 import { answersOf } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { isDone, offers, putOffCheck } from "../state/next-check.ts";
+import { stepsOf } from "../state/prose.ts";
 import { at, goTo } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
 import { drawn, isDesk } from "../state/view.ts";
@@ -11,7 +12,6 @@ import { CHECK, QUESTION } from "../text/en.ts";
 import { Asker } from "./asker.tsx";
 import { Cautions } from "./caution.tsx";
 import { Heading, Under } from "./heading.tsx";
-import { Meaning } from "./meaning.tsx";
 import { Dashed } from "./option.tsx";
 
 /** The next move; nothing while nothing is ranked. */
@@ -19,27 +19,66 @@ export function NextCheck(): VNode | null {
   const [first, ...others] = offers.value;
   if (!ranking.value) return null;
   if (!first) return <p class="help">{CHECK.none}</p>;
+  if (!isDesk.value) return <NextInShort {...first} />;
   return (
     <section class="next" aria-label={CHECK.next}>
       <CheckPanel check={first.check} fault={first.fault} label={CHECK.next} />
       {others.length > 0 && (
         <>
           <h3 class="minor">{CHECK.others}</h3>
-          <ul class="links">
-            {others.map(({ check, fault }) => (
-              <li key={check.id}>
-                <a href={at("check", check.id)}>
-                  {check.name}
-                  <small>
-                    {CHECK.minutes(check.minutes)}, {CHECK.looksAt(fault.name)}
-                  </small>
-                </a>
-              </li>
-            ))}
-          </ul>
+          <OtherChecks />
         </>
       )}
     </section>
+  );
+}
+
+/** On a phone: what the hand does next, and the way to how it is done. */
+function NextInShort({ check, fault }: { check: CheckRow; fault: RankedFault }): VNode {
+  return (
+    <section class="next" aria-label={CHECK.next}>
+      <CheckFacts check={check} label={CHECK.next} />
+      <h2 class="act">{check.name}</h2>
+      <p class="help">{CHECK.looksAt(fault.name)}</p>
+      <Cautions ids={check.cautions} />
+      <a class="option is-finish" href={at("check", check.id)}>
+        {CHECK.how}
+      </a>
+      <a class="act-link" href={at("checks")}>
+        {CHECK.others}
+      </a>
+    </section>
+  );
+}
+
+function CheckFacts({ check, label }: { check: CheckRow; label: string }): VNode {
+  const facts = [
+    CHECK.minutes(check.minutes),
+    CHECK.tools[check.tool] ?? check.tool,
+    CHECK.skills[check.skill],
+  ];
+  return (
+    <p class="facts">
+      <strong>{label}</strong> {facts.join(" · ")}
+    </p>
+  );
+}
+
+/** Other checks than the one that is offered first. */
+export function OtherChecks(): VNode {
+  return (
+    <ul class="links">
+      {offers.value.slice(1).map(({ check, fault }) => (
+        <li key={check.id}>
+          <a href={at("check", check.id)}>
+            {check.name}
+            <small>
+              {CHECK.minutes(check.minutes)}, {CHECK.looksAt(fault.name)}
+            </small>
+          </a>
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -52,16 +91,9 @@ interface CheckPanelProps {
 }
 
 export function CheckPanel({ check, fault, label, isScreen }: CheckPanelProps): VNode {
-  const facts = [
-    CHECK.minutes(check.minutes),
-    CHECK.tools[check.tool] ?? check.tool,
-    CHECK.skills[check.skill],
-  ];
   return (
     <article class="check">
-      <p class="facts">
-        <strong>{label}</strong> {facts.join(" · ")}
-      </p>
+      <CheckFacts check={check} label={label} />
       {isScreen || isDesk.value ? (
         <Heading of={isScreen ? check.id : label} level={isDesk.value ? 2 : 1} class="act">
           {check.name}
@@ -72,7 +104,7 @@ export function CheckPanel({ check, fault, label, isScreen }: CheckPanelProps): 
       {fault && <p class="help">{CHECK.looksAt(fault.name)}</p>}
       <Cautions ids={check.cautions} />
       <ol class="steps">
-        {check.steps.map((step) => (
+        {stepsOf(check.id).map((step) => (
           <li key={step}>{step}</li>
         ))}
       </ol>
@@ -114,8 +146,7 @@ function Results({ check, suspects, level }: ResultsProps): VNode | null {
             {row.ask}
           </Under>
           {row.help && <p class="help">{row.help}</p>}
-          <Asker row={row} engine={engine} suspects={suspects} onAnswered={onAnswered} />
-          <Meaning row={row} suspects={suspects} />
+          <Asker row={row} engine={engine} suspects={suspects} hasMeaning onAnswered={onAnswered} />
         </section>
       ))}
       <Dashed

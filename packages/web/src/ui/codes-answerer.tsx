@@ -8,7 +8,7 @@ import { CODES } from "../text/en.ts";
 import type { AnswererProps } from "./answerer.tsx";
 import { Finish, Option } from "./option.tsx";
 
-export function CodesAnswerer({ engine, given, onAnswer }: AnswererProps): VNode {
+export function CodesAnswerer({ engine, given, onAnswer, onTicks }: AnswererProps): VNode {
   const before = Array.isArray(given) ? (given as readonly string[]) : [];
   const isTapped = (code: string): boolean =>
     code === MISFIRE_CODES.several || cylinderOf(code, engine) !== undefined;
@@ -21,6 +21,7 @@ export function CodesAnswerer({ engine, given, onAnswer }: AnswererProps): VNode
     const next = new Set(tapped);
     if (!next.delete(code)) next.add(code);
     setTapped(next);
+    onTicks?.(next.size);
   };
   const example = Math.min(1, engine.names.length - 1);
   return (

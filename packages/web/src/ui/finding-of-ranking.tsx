@@ -4,11 +4,11 @@ import type { Engine, OrderCandidate, Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { answerOf, changeEngine, engines } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
-import { at } from "../state/route.ts";
 import { drawn, drawnIndex, keyOf } from "../state/view.ts";
+import { askFrom } from "../state/way.ts";
 import { sayAnswer, sayAsked, sayGroups, sayOrder } from "../text/answer.ts";
 import { LEDGER, RANKING } from "../text/en.ts";
-import { Chance } from "./chance.tsx";
+import { Chance, chanceText } from "./chance.tsx";
 
 export function Conflict({ now }: { now: Ranking }): VNode | null {
   const { conflictDb, suspect } = now.fit;
@@ -23,7 +23,7 @@ export function Conflict({ now }: { now: Ranking }): VNode | null {
       <p>
         {sayAsked(row, suspect)} {answer !== undefined && <b>{sayAnswer(row, answer)}</b>}
       </p>
-      <a class="act-link" href={at("question", suspect.finding)}>
+      <a class="act-link" href={askFrom("ranking", suspect.finding)}>
         {RANKING.lookAgain}
       </a>
     </section>
@@ -34,8 +34,8 @@ export function Apart({ now }: { now: Ranking }): VNode | null {
   if (now.ambiguity.length === 0) return null;
   const byKey = new Map(now.ranking.map((fault) => [keyOf(fault), fault]));
   return (
-    <section class="aside">
-      <h2 class="minor">{RANKING.apart}</h2>
+    <details class="aside">
+      <summary>{RANKING.apart(now.ambiguity.length)}</summary>
       <p class="help">{RANKING.apartBody}</p>
       <ul class="group">
         {now.ambiguity.map((group) => (
@@ -44,7 +44,7 @@ export function Apart({ now }: { now: Ranking }): VNode | null {
           </li>
         ))}
       </ul>
-    </section>
+    </details>
   );
 }
 
@@ -73,10 +73,17 @@ const WORTH_A_LINE = 0.01;
 export function Orders({ now }: { now: Ranking }): VNode | null {
   if (!now.orders) return null;
   const shown = now.orders.filter(({ probability }) => probability >= WORTH_A_LINE);
+  const [first] = shown;
   return (
-    <section class="aside">
-      <h2 class="minor">{RANKING.orders}</h2>
-      <p class="help">{RANKING.ordersBody}</p>
+    <details class="aside">
+      <summary>
+        <span>
+          {RANKING.orders}.{" "}
+          {first &&
+            RANKING.likeliestOrder(sayOrder(first.firingOrder), chanceText(first.probability))}
+        </span>
+      </summary>
+      <p class="help">{RANKING.ordersBody(shown.length)}</p>
       <ul class="orders">
         {shown.map((order) => (
           <Order
@@ -86,7 +93,7 @@ export function Orders({ now }: { now: Ranking }): VNode | null {
           />
         ))}
       </ul>
-    </section>
+    </details>
   );
 }
 

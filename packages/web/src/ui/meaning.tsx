@@ -8,16 +8,17 @@ import { chanceText } from "./chance.tsx";
 
 interface MeaningProps {
   readonly row: FindingRow;
-  readonly suspects: readonly CylinderName[];
+  /** Of which the answer would be; none where the finding is of the whole engine. */
+  readonly cylinder: CylinderName | undefined;
+  /** The cylinder, or all that its coil or connector serves. */
+  readonly where: string | undefined;
 }
 
 /** Worked out when it is opened; only for findings with single answers. */
-export function Meaning({ row, suspects }: MeaningProps): VNode | null {
+export function Meaning({ row, cylinder, where }: MeaningProps): VNode | null {
   const [meant, setMeant] = useState<ReadonlyMap<string, Ranking | undefined>>(new Map());
   const answers = answersOf(row);
   if (answers.length === 0) return null;
-  const cylinder = row.scope === "engine" ? undefined : suspects[0];
-  if (row.scope !== "engine" && cylinder === undefined) return null;
   const open = async (): Promise<void> => {
     let next = new Map<string, Ranking | undefined>();
     for (const [answer] of answers) {
@@ -34,7 +35,7 @@ export function Meaning({ row, suspects }: MeaningProps): VNode | null {
     >
       <summary>
         {CHECK.mean}
-        {cylinder !== undefined && `, ${QUESTION.cylinder(String(cylinder)).toLowerCase()}`}
+        {where !== undefined && CHECK.meanAt(where)}
       </summary>
       <dl>
         {answers.map(([answer, say]) => {

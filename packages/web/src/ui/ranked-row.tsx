@@ -1,26 +1,31 @@
-// One fault of the ranking, and what there is to say of it.
+// One part of the ranking, the ways in which it may have failed, and what there is to say of one of them.
 import type { RankedFault } from "@half-order/core";
 import type { VNode } from "preact";
 import { Glyph } from "../diagram/glyph.tsx";
 import { checkRow } from "../state/catalogue.ts";
+import type { PartGroup } from "../state/group.ts";
+import { faultWords } from "../state/prose.ts";
 import { at } from "../state/route.ts";
 import { drawn, isChosen, isDesk, keyOf, pick, picked, placesOf, pointed } from "../state/view.ts";
+import { sayPart } from "../text/answer.ts";
 import { LEDGER, RANKING } from "../text/en.ts";
 import { Bar, Chance } from "./chance.tsx";
 import { Because } from "./ledger.tsx";
 
 interface RankedRowProps {
-  readonly of: RankedFault;
+  readonly of: PartGroup;
   readonly isLeader: boolean;
 }
 
-export function RankedRow({ of, isLeader }: RankedRowProps): VNode {
+export function RankedRow({ of, isLeader }: RankedRowProps): VNode | null {
   const engine = drawn.value;
-  const key = keyOf(of);
-  const places = engine ? placesOf(of, engine) : [of.place];
-  const isCurrent = picked.value !== undefined && keyOf(picked.value) === key;
-  const isOpen = isCurrent && (isDesk.value || isChosen.value);
+  const [first] = of.faults;
+  if (!first) return null;
+  const places = engine ? placesOf(first, engine) : [first.place];
+  const current = of.faults.find((fault) => picked.value && keyOf(picked.value) === keyOf(fault));
+  const isOpen = current !== undefined && (isDesk.value || isChosen.value);
   const isPointed = pointed.value !== undefined && places.includes(pointed.value);
+  const hasMany = of.faults.length > 1;
   const state = isPointed ? "ranked-row is-pointed" : "ranked-row";
   return (
     <li
@@ -36,25 +41,53 @@ export function RankedRow({ of, isLeader }: RankedRowProps): VNode {
         type="button"
         class="name-of"
         aria-expanded={isOpen}
-        onClick={() => pick(isOpen && !isDesk.value ? undefined : key)}
+        onClick={() => pick(isOpen && isChosen.value ? undefined : keyOf(first))}
       >
-        {engine && <Glyph engine={engine} place={places[0] ?? of.place} cylinders={of.cylinders} />}
-        <span>{of.name}</span>
+        {engine && (
+          <Glyph engine={engine} place={places[0] ?? first.place} cylinders={first.cylinders} />
+        )}
+        <span>
+          {hasMany ? sayPart(of) : first.name}
+          {hasMany && <small>{RANKING.likeliest(first.name, of.faults.length - 1)}</small>}
+        </span>
       </button>
-      <Chance of={of.probability} />
+      <Chance of={of.probability} isEach={of.places.length > 1} />
       <Bar of={of.probability} isLeader={isLeader} />
-      {isOpen && !isDesk.value && <FaultDetail of={of} />}
+      {isOpen && isChosen.value && hasMany && <Ways of={of} current={current} />}
+      {isOpen && !isDesk.value && <FaultDetail of={current} />}
     </li>
+  );
+}
+
+interface WaysProps {
+  readonly of: PartGroup;
+  readonly current: RankedFault;
+}
+
+/** The ways in which the part may have failed, to pick one. */
+function Ways({ of, current }: WaysProps): VNode {
+  return (
+    <ul class="ways">
+      {of.faults.map((fault) => (
+        <li key={keyOf(fault)}>
+          <button type="button" aria-pressed={fault === current} onClick={() => pick(keyOf(fault))}>
+            {fault.name}
+          </button>
+          <Chance of={fault.probability} />
+        </li>
+      ))}
+    </ul>
   );
 }
 
 /** What the fault is, why it stands here, what looks at it and what mends it. */
 export function FaultDetail({ of }: { of: RankedFault }): VNode {
   const check = checkRow(of.firstCheck);
+  const words = faultWords(of.fault);
   return (
     <section class="detail" aria-label={LEDGER.title(of.name)}>
-      {isDesk.value && <h2>{of.name}</h2>}
-      <p>{of.about}</p>
+      <h2>{of.name}</h2>
+      <p>{words?.about}</p>
       <dl class="facts-of">
         {check && (
           <div class="fact">
@@ -66,7 +99,7 @@ export function FaultDetail({ of }: { of: RankedFault }): VNode {
         )}
         <div class="fact">
           <dt>{RANKING.mend}</dt>
-          <dd>{of.mend}</dd>
+          <dd>{words?.mend}</dd>
         </div>
       </dl>
       <Because fault={of.fault} place={of.place} probability={of.probability} />

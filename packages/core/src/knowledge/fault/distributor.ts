@@ -6,8 +6,9 @@ export const DISTRIBUTOR: readonly Fault[] = [
     id: "cap.cracked",
     name: "Distributor cap cracked or damp at cylinder {at}",
     about:
-      "A hair crack, a burnt line or damp inside the cap leads the spark to ground or to the next " +
-      "post. Posts side by side serve cylinders that follow each other in the firing order.",
+      "A hair crack, a burnt line or damp inside the cap leads the spark to ground or to the " +
+      "next post. Posts side by side serve cylinders that follow each other in the firing " +
+      "order.",
     at: "leg",
     part: { name: "distributor cap", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -24,15 +25,21 @@ export const DISTRIBUTOR: readonly Fault[] = [
       bumps: 0.05,
     },
     risks: [
-      { finding: "plug.age", times: { "under-10": 0.8, "over-100": 1.4 } },
+      {
+        finding: "plug.age",
+        times: { "under-10": 0.8, "over-100": 1.4, due: 1.11, overdue: 1.33 },
+      },
       { finding: "lead.age", times: { "under-3": 0.7, "over-6": 1.4 } },
       { finding: "work", times: { wash: 2, leads: 1.4 } },
     ],
     signs: [
       { finding: "onset", gives: { "after-wet": 0.25, months: 0.24, driving: 0.16, start: 0.14 } },
       { finding: "trend", gives: { worse: 0.6, better: 0.09 } },
-      { finding: "codes", gives: { "cold-start": 0.06, lean: 0.08, catalyst: 0.06 } },
-      { finding: "regime.warmth", gives: { "clears-later": 0.2, "cold-only": 0.24, always: 0.42 } },
+      { finding: "codes", gives: { "cold-start": 0.06 } },
+      {
+        finding: "regime.warmth",
+        gives: { "clears-later": 0.2, "cold-only": 0.24, always: 0.28, "worse-cold": 0.14 },
+      },
       { finding: "regime.weather", gives: { "wet-only": 0.56, hot: 0.02 } },
       { finding: "regime.standing", gives: { night: 0.28 } },
       { finding: "sound", gives: { "spark-tick": 0.25 } },
@@ -40,11 +47,15 @@ export const DISTRIBUTOR: readonly Fault[] = [
       { finding: "dark-look", gives: { yes: 0.3 } },
       { finding: "mist", gives: { yes: 0.75 } },
       { finding: "wells-dried", gives: { yes: 0.15 } },
-      { finding: "plug.look", gives: { "wet-petrol": 0.45, "dry-black": 0.2, tan: 0.3 } },
+      {
+        finding: "plug.look",
+        gives: { "wet-petrol": 0.396, "dry-black": 0.2, tan: 0.3, wet: 0.054 },
+      },
       { finding: "tower.look", gives: { cracked: 0.4, corroded: 0.2 } },
       { finding: "cap.look", gives: { cap: 0.8 } },
       { finding: "spark", gives: { none: 0.45, weak: 0.4 } },
-      { finding: "trim.idle", gives: { lean: 0.22, raised: 0.15 } },
+      { finding: "strobe", gives: { skips: 0.55, dark: 0.2 } },
+      { finding: "burn-line", gives: { "low-long": 0.4, "high-short": 0.2 } },
     ],
     wears: [{ fault: "rotor.leaking", times: 2 }],
     firstCheck: "check.cap-off",
@@ -54,8 +65,8 @@ export const DISTRIBUTOR: readonly Fault[] = [
     id: "rotor.leaking",
     name: "Rotor burnt or leaking to the shaft",
     about:
-      "The rotor hands the spark from post to post. When its tip is burnt back, or a pinhole under " +
-      "the blade lets the spark through to the shaft, any cylinder may go without.",
+      "The rotor hands the spark from post to post. When its tip is burnt back, or a pinhole " +
+      "under the blade lets the spark through to the shaft, any cylinder may go without.",
     at: "engine",
     part: { name: "rotor", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -72,7 +83,10 @@ export const DISTRIBUTOR: readonly Fault[] = [
       bumps: 0.05,
     },
     risks: [
-      { finding: "plug.age", times: { "under-10": 0.8, "over-100": 1.5 } },
+      {
+        finding: "plug.age",
+        times: { "under-10": 0.8, "over-100": 1.5, due: 1.13, overdue: 1.41 },
+      },
       { finding: "lead.age", times: { "under-3": 0.7, "over-6": 1.3 } },
       { finding: "work", times: { wash: 1.3 } },
     ],
@@ -84,10 +98,14 @@ export const DISTRIBUTOR: readonly Fault[] = [
       { finding: "regime.smooths", gives: { yes: 0.18, worse: 0.3 } },
       { finding: "sound", gives: { "spark-tick": 0.12 } },
       { finding: "mist", gives: { yes: 0.15 } },
-      { finding: "plug.look", gives: { tan: 0.5, "dry-black": 0.2, "wet-petrol": 0.2 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.5, "dry-black": 0.2, "wet-petrol": 0.176, wet: 0.024 },
+      },
       { finding: "cap.look", gives: { rotor: 0.7, cap: 0.15 } },
       { finding: "spark", gives: { weak: 0.45, none: 0.3 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "strobe", gives: { skips: 0.6, dark: 0.05 } },
+      { finding: "burn-line", gives: { "high-short": 0.4, "low-long": 0.3 } },
     ],
     firstCheck: "check.cap-off",
     mend: "Renew the rotor, and the cap with it.",
@@ -96,8 +114,8 @@ export const DISTRIBUTOR: readonly Fault[] = [
     id: "brush.worn",
     name: "Centre brush of the cap worn or stuck",
     about:
-      "A small sprung piece of carbon carries the spark from the cap to the rotor. When it is worn " +
-      "away or stuck, the spark has an extra gap to jump before it reaches any plug.",
+      "A small sprung piece of carbon carries the spark from the cap to the rotor. When it is " +
+      "worn away or stuck, the spark has an extra gap to jump before it reaches any plug.",
     at: "engine",
     part: { name: "centre brush", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -114,7 +132,10 @@ export const DISTRIBUTOR: readonly Fault[] = [
       bumps: 0.1,
     },
     risks: [
-      { finding: "plug.age", times: { "under-10": 0.8, "over-100": 1.5 } },
+      {
+        finding: "plug.age",
+        times: { "under-10": 0.8, "over-100": 1.5, due: 1.13, overdue: 1.41 },
+      },
       { finding: "coil.before", times: { once: 1.2, several: 1.5 } },
       { finding: "work", times: { "coil-new": 1.5 } },
     ],
@@ -123,10 +144,14 @@ export const DISTRIBUTOR: readonly Fault[] = [
       { finding: "trend", gives: { worse: 0.7, stable: 0.27 } },
       { finding: "regime.warmth", gives: { always: 0.72 } },
       { finding: "sound", gives: { "spark-tick": 0.1 } },
-      { finding: "plug.look", gives: { tan: 0.5, "dry-black": 0.2, "wet-petrol": 0.2 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.5, "dry-black": 0.2, "wet-petrol": 0.176, wet: 0.024 },
+      },
       { finding: "cap.look", gives: { brush: 0.95, rotor: 0.15 } },
       { finding: "spark", gives: { weak: 0.55, none: 0.15 } },
-      { finding: "trim.idle", gives: { lean: 0.22, raised: 0.15 } },
+      { finding: "strobe", gives: { skips: 0.6 } },
+      { finding: "burn-line", gives: { "high-short": 0.7 } },
     ],
     wears: [{ fault: "rotor.leaking", times: 2 }],
     firstCheck: "check.cap-off",
@@ -136,8 +161,8 @@ export const DISTRIBUTOR: readonly Fault[] = [
     id: "distributor.worn",
     name: "Distributor shaft or pickup worn",
     about:
-      "The shaft has play, or the pickup that tells when to fire loses its signal. The spark then " +
-      "comes early, late or not at all, without keeping to one cylinder.",
+      "The shaft has play, or the pickup that tells when to fire loses its signal. The spark " +
+      "then comes early, late or not at all, without keeping to one cylinder.",
     at: "engine",
     part: { name: "distributor", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -160,7 +185,7 @@ export const DISTRIBUTOR: readonly Fault[] = [
     signs: [
       { finding: "onset", gives: { months: 0.4, weeks: 0.25, driving: 0.2 } },
       { finding: "trend", gives: { worse: 0.65, stable: 0.33 } },
-      { finding: "codes", gives: { crank: 0.12, lean: 0.08, catalyst: 0.06 } },
+      { finding: "codes", gives: { crank: 0.12 } },
       { finding: "regime.warmth", gives: { "hot-only": 0.28, "hot-restart": 0.08 } },
       { finding: "regime.weather", gives: { "wet-only": 0.03 } },
       { finding: "tachometer", gives: { yes: 0.18 } },
@@ -168,7 +193,12 @@ export const DISTRIBUTOR: readonly Fault[] = [
       { finding: "sound", gives: { "soft-tick": 0.06 } },
       { finding: "cap.look", gives: { cap: 0.1, rotor: 0.1 } },
       { finding: "spark", gives: { none: 0.2, weak: 0.1 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "restart", gives: { "after-cooling": 0.3 } },
+      { finding: "strobe", gives: { skips: 0.5 } },
+      { finding: "timing.mark", gives: { jumps: 0.7 } },
+      { finding: "crank-signal", gives: { "drops-out": 0.4 } },
+      { finding: "trigger", gives: { dark: 0.3 } },
+      { finding: "regime.worst", gives: { "mid-revs": 0.25, idle: 0.15, pull: 0.2 } },
     ],
     firstCheck: "check.cap-off",
     mend: "Renew the pickup, or the distributor where the shaft rocks; then set the timing.",
@@ -177,8 +207,8 @@ export const DISTRIBUTOR: readonly Fault[] = [
     id: "timing.moved",
     name: "Ignition timing moved",
     about:
-      "The distributor sits turned in its clamp, or was put back wrongly, so every spark comes too " +
-      "early or too late. The engine is rough and slow although each part works.",
+      "The distributor sits turned in its clamp, or was put back wrongly, so every spark comes " +
+      "too early or too late. The engine is rough and slow although each part works.",
     at: "engine",
     part: { name: "distributor", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -201,7 +231,7 @@ export const DISTRIBUTOR: readonly Fault[] = [
     signs: [
       {
         finding: "complaint.main",
-        gives: { "lacks-power": 0.34, "hard-start": 0.14, "shakes-at-idle": 0.25 },
+        gives: { "lacks-power": 0.34, "hard-start": 0.14, "shakes-at-idle": 0.21, shakes: 0.04 },
       },
       { finding: "onset", gives: { "after-work": 0.35, driving: 0.12, start: 0.12 } },
       { finding: "trend", gives: { stable: 0.8, worse: 0.17 } },
@@ -213,6 +243,8 @@ export const DISTRIBUTOR: readonly Fault[] = [
       { finding: "smell", gives: { scorch: 0.08 } },
       { finding: "exhaust.glowing", gives: { yes: 0.06 } },
       { finding: "manifold-pressure", gives: { high: 0.6 } },
+      { finding: "timing.mark", gives: { off: 0.92 } },
+      { finding: "trigger", gives: { flashes: 0.98 } },
     ],
     firstCheck: "check.timing",
     mend: "Set the base timing by the manual and tighten the clamp.",

@@ -6,8 +6,9 @@ export const FUEL: readonly Fault[] = [
     id: "fuel.pressure-low",
     name: "Fuel pressure or flow too low",
     about:
-      "A tired pump, a blocked filter or a weak feed to the pump cannot keep up. When much petrol is " +
-      "wanted, on hills or at speed, the mixture turns lean and the leanest cylinders skip first.",
+      "A tired pump, a blocked filter or a weak feed to the pump cannot keep up. When much " +
+      "petrol is wanted, on hills or at speed, the mixture turns lean and the leanest cylinders " +
+      "skip first.",
     at: "engine",
     part: { name: "fuel pump and filter", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -50,6 +51,8 @@ export const FUEL: readonly Fault[] = [
         grounds: { basis: "common practice", confidence: "low" },
       },
       { finding: "fuel-pressure", gives: { low: 0.9, "in-limit": 0.05 } },
+      { finding: "trim.load", gives: { lean: 0.6, raised: 0.22, normal: 0.16 } },
+      { finding: "burn-line", gives: { "high-short": 0.3, "spiky-end": 0.3 } },
     ],
     firstCheck: "check.trims",
     mend: "Renew the filter, mend the feed of the pump, or renew the pump.",
@@ -58,8 +61,9 @@ export const FUEL: readonly Fault[] = [
     id: "fuel.regulator-faulty",
     name: "Fuel pressure regulator sticks, or leaks into its hose",
     about:
-      "The regulator holds the pressure too high, or its membrane is torn and raw petrol is sucked " +
-      "through its hose into the intake. The mixture is far too rich, worst at idle; it is a fire risk.",
+      "The regulator holds the pressure too high, or its membrane is torn and raw petrol is " +
+      "sucked through its hose into the intake. The mixture is far too rich, worst at idle; it " +
+      "is a fire risk.",
     at: "engine",
     part: { name: "fuel pressure regulator", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -82,14 +86,18 @@ export const FUEL: readonly Fault[] = [
       { finding: "regime.smooths", gives: { yes: 0.5, partly: 0.32 } },
       { finding: "regime.warmth", gives: { "hot-restart": 0.25, "hot-only": 0.2, always: 0.45 } },
       { finding: "regime.standing", gives: { "hot-stop": 0.28, night: 0.15 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.012, "no-link": 0.92 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.012, "no-link": 0.88 } },
       { finding: "codes", gives: { rich: 0.5, "oxygen-sensor": 0.1, catalyst: 0.12 } },
       { finding: "smell", gives: { petrol: 0.5, "petrol-in-oil": 0.3, "rotten-egg": 0.15 } },
-      { finding: "smoke", gives: { black: 0.5 } },
-      { finding: "plug.look", gives: { "dry-black": 0.6, "wet-petrol": 0.22, tan: 0.13 } },
+      { finding: "smoke", gives: { black: 0.5, "not-told": 0.13 } },
+      {
+        finding: "plug.look",
+        gives: { "dry-black": 0.6, "wet-petrol": 0.194, tan: 0.13, wet: 0.026 },
+      },
       { finding: "trim.idle", gives: { rich: 0.75, normal: 0.2 } },
       { finding: "trim.speed", gives: { rich: 0.5, normal: 0.45 } },
       { finding: "fuel-pressure", gives: { high: 0.5, "bleeds-down": 0.32, "in-limit": 0.16 } },
+      { finding: "trim.load", gives: { rich: 0.4, normal: 0.55 } },
     ],
     wears: [{ fault: "plug.fouled", times: 3 }],
     firstCheck: "check.smell",
@@ -99,8 +107,9 @@ export const FUEL: readonly Fault[] = [
     id: "fuel.contaminated",
     name: "Wrong, stale or watery fuel",
     about:
-      "There is water, diesel, old petrol or far too much alcohol in the tank. It burns badly or not " +
-      "at all, so all cylinders stumble, usually soon after filling or after long storage.",
+      "There is water, diesel, old petrol or far too much alcohol in the tank. It burns badly " +
+      "or not at all, so all cylinders stumble, usually soon after filling or after long " +
+      "storage.",
     at: "engine",
     part: { name: "fuel in the tank", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -131,16 +140,18 @@ export const FUEL: readonly Fault[] = [
       },
       { finding: "trend", gives: { worse: 0.35, better: 0.2 } },
       { finding: "regime.smooths", gives: { no: 0.35, partly: 0.33, worse: 0.2 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.015, "no-link": 0.93 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.015, "no-link": 0.89 } },
       { finding: "codes", gives: { lean: 0.3, rich: 0.06 } },
       { finding: "sound", gives: { knock: 0.2 } },
-      { finding: "smoke", gives: { white: 0.1, black: 0.08, blue: 0.04 } },
+      { finding: "smoke", gives: { white: 0.1, black: 0.08, blue: 0.04, "not-told": 0.05 } },
       {
         finding: "plug.look",
-        gives: { tan: 0.6, pale: 0.1, "dry-black": 0.14, "wet-petrol": 0.09 },
+        gives: { tan: 0.6, pale: 0.1, "dry-black": 0.14, "wet-petrol": 0.079, wet: 0.011 },
       },
       { finding: "trim.idle", gives: { normal: 0.48, lean: 0.25, rich: 0.12 } },
       { finding: "trim.speed", gives: { normal: 0.5, lean: 0.24, rich: 0.11 } },
+      { finding: "trim.load", gives: { normal: 0.5, lean: 0.25, rich: 0.1 } },
+      { finding: "fuel.sample", gives: { separates: 0.75 } },
     ],
     firstCheck: "check.fuel-story",
     mend: "Drain the tank, renew the filter, fill with fresh petrol.",
@@ -149,8 +160,8 @@ export const FUEL: readonly Fault[] = [
     id: "fuel.nearly-empty",
     name: "Tank nearly empty",
     about:
-      "With little petrol left the pump sucks air in bends and on hills, and all cylinders stumble " +
-      "for a moment. A gauge that reads too high hides it.",
+      "With little petrol left the pump sucks air in bends and on hills, and all cylinders " +
+      "stumble for a moment. A gauge that reads too high hides it.",
     at: "engine",
     part: { name: "fuel in the tank", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -175,7 +186,13 @@ export const FUEL: readonly Fault[] = [
     signs: [
       {
         finding: "complaint.main",
-        gives: { "jerks-under-load": 0.36, "cuts-out": 0.34, "lacks-power": 0.12, stalls: 0.1 },
+        gives: {
+          "jerks-under-load": 0.31,
+          "cuts-out": 0.34,
+          "lacks-power": 0.12,
+          stalls: 0.1,
+          shakes: 0.05,
+        },
       },
       {
         finding: "onset",
@@ -189,6 +206,7 @@ export const FUEL: readonly Fault[] = [
       },
       { finding: "trim.speed", gives: { normal: 0.65, lean: 0.18, raised: 0.14 } },
       { finding: "fuel-pressure", gives: { low: 0.3 } },
+      { finding: "trim.load", gives: { lean: 0.3, raised: 0.2, normal: 0.45 } },
     ],
     firstCheck: "check.fuel-story",
     mend: "Fill the tank; check the gauge if it showed more.",

@@ -40,8 +40,8 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "trend", gives: { stable: 0.75, worse: 0.22 } },
       { finding: "regime.smooths", gives: { partly: 0.5, no: 0.25, yes: 0.18 } },
       { finding: "regime.warmth", gives: { always: 0.78, "hot-only": 0.12 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.015, "no-link": 0.94 } },
-      { finding: "codes", gives: { "injector-circuit": 0.55, lean: 0.15 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.015, "no-link": 0.9 } },
+      { finding: "codes", gives: { "injector-circuit": 0.55, lean: 0.15, catalyst: 0.02 } },
       {
         finding: "plug.look",
         gives: {
@@ -60,6 +60,10 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "injector.resistance", gives: { off: 0.85 } },
       { finding: "injector.balance", gives: { small: 0.9 } },
       { finding: "swap.injector", gives: { moved: 0.93 } },
+      { finding: "smell", gives: { petrol: 0.01, "petrol-in-oil": 0.005, scorch: 0.01 } },
+      { finding: "exhaust.glowing", gives: { yes: 0.005 } },
+      { finding: "strobe", gives: { steady: 0.97 } },
+      { finding: "burn-line", gives: { "high-short": 0.4, "spiky-end": 0.4 } },
     ],
     firstCheck: "check.injector-listen",
     mend: "Click the plug home, or renew the injector with new seals.",
@@ -68,20 +72,14 @@ export const INJECTOR: readonly Fault[] = [
     id: "injector.wire-broken",
     name: "Wire to the injector of cylinder {at} broken",
     about:
-      "A wire has chafed through or melted, or a pin has slid back in its plug. The injector then " +
-      "opens only while the metal happens to touch, so movement and heat bring the misfire on.",
+      "A wire has chafed through or melted, or a pin has slid back in its plug. The injector " +
+      "then opens only while the metal happens to touch, so movement and heat bring the misfire " +
+      "on.",
     at: "cylinder",
     part: { name: "injector wiring", at: "cylinder" },
     grounds: { basis: "memory", confidence: "low" },
     shares: { distributor: 8.1, pack: 8.3, rail: 8.8, "coil-per-plug": 10 },
-    reach: {
-      own: 0.89,
-      group: 0.01,
-      neighbours: 0.03,
-      two: 0.02,
-      random: 0.04,
-      elsewhere: 0.01,
-    },
+    reach: { own: 0.89, group: 0.01, neighbours: 0.03, two: 0.02, random: 0.04, elsewhere: 0.01 },
     shows: 0.4,
     regimes: {
       coldStart: 0.35,
@@ -114,7 +112,7 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "trend", gives: { worse: 0.6, stable: 0.37 } },
       { finding: "regime.warmth", gives: { always: 0.6, "hot-only": 0.28 } },
       { finding: "regime.weather", gives: { "wet-only": 0.05 } },
-      { finding: "codes", gives: { "injector-circuit": 0.6, lean: 0.1 } },
+      { finding: "codes", gives: { "injector-circuit": 0.6, lean: 0.1, catalyst: 0.02 } },
       {
         finding: "plug.look",
         gives: { tan: 0.78, pale: 0.1, "steam-clean": 0.04, "dry-black": 0.03, "wet-petrol": 0.02 },
@@ -130,6 +128,7 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "injector.resistance", gives: { equal: 0.97 } },
       { finding: "swap.injector", gives: { stayed: 0.98 } },
       { finding: "wiggle", gives: { harness: 0.7, injector: 0.15 } },
+      { finding: "smell", gives: { petrol: 0.01, "petrol-in-oil": 0.005, scorch: 0.01 } },
     ],
     firstCheck: "check.tap-wiggle",
     mend: "Repair the wire or pin and fix it away from heat and edges.",
@@ -138,8 +137,9 @@ export const INJECTOR: readonly Fault[] = [
     id: "injector.driver-failed",
     name: "Control unit no longer switches the injector of cylinder {at}",
     about:
-      "The switch inside the control unit that opens this injector has failed. Stuck open it gives " +
-      "no petrol at all; stuck closed it floods the cylinder, and then the engine must not be cranked.",
+      "The switch inside the control unit that opens this injector has failed. Stuck open it " +
+      "gives no petrol at all; stuck closed it floods the cylinder, and then the engine must " +
+      "not be cranked.",
     at: "cylinder",
     part: { name: "control unit", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -172,10 +172,17 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "trend", gives: { stable: 0.8, worse: 0.17 } },
       { finding: "codes", gives: { "injector-circuit": 0.65, "control-unit": 0.1, rich: 0.1 } },
       { finding: "smell", gives: { petrol: 0.25, "petrol-in-oil": 0.15 } },
-      { finding: "smoke", gives: { black: 0.2 } },
+      { finding: "smoke", gives: { black: 0.2, "not-told": 0.05 } },
       {
         finding: "plug.look",
-        gives: { tan: 0.55, pale: 0.1, "steam-clean": 0.04, "dry-black": 0.06, "wet-petrol": 0.22 },
+        gives: {
+          tan: 0.55,
+          pale: 0.1,
+          "steam-clean": 0.04,
+          "dry-black": 0.06,
+          "wet-petrol": 0.194,
+          wet: 0.026,
+        },
       },
       { finding: "trim.idle", gives: { normal: 0.4, lean: 0.2, rich: 0.18 } },
       { finding: "spark", gives: { strong: 0.95 } },
@@ -190,8 +197,9 @@ export const INJECTOR: readonly Fault[] = [
     id: "injector.clogged",
     name: "Injector of cylinder {at} clogged",
     about:
-      "Deposits in the tip or the small sieve let too little petrol through, or spoil the spray. " +
-      "The cylinder runs lean and skips, mildly at idle or, when badly blocked, under load.",
+      "Deposits in the tip or the small sieve let too little petrol through, or spoil the " +
+      "spray. The cylinder runs lean and skips, mildly at idle or, when badly blocked, under " +
+      "load.",
     at: "cylinder",
     part: { name: "injector", at: "cylinder" },
     grounds: { basis: "memory", confidence: "low" },
@@ -216,13 +224,14 @@ export const INJECTOR: readonly Fault[] = [
       },
       { finding: "work", times: { injectors: 0.5 } },
       { finding: "renewed", times: { injectors: 0.1 } },
+      { finding: "trips", times: { short: 1.4, long: 0.8 } },
     ],
     signs: [
       { finding: "onset", gives: { months: 0.48, weeks: 0.28, driving: 0.08, "after-wet": 0.01 } },
       { finding: "trend", gives: { worse: 0.7, stable: 0.25 } },
       { finding: "regime.smooths", gives: { yes: 0.35, partly: 0.35 } },
       { finding: "regime.warmth", gives: { always: 0.68, "cold-only": 0.1 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.012, "no-link": 0.94 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.012, "no-link": 0.9 } },
       { finding: "codes", gives: { lean: 0.25 } },
       { finding: "backfire", gives: { intake: 0.05 } },
       {
@@ -234,6 +243,9 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "spark", gives: { strong: 0.97 } },
       { finding: "injector.balance", gives: { small: 0.85 } },
       { finding: "swap.injector", gives: { moved: 0.93 } },
+      { finding: "trim.load", gives: { lean: 0.2, raised: 0.25, normal: 0.53 } },
+      { finding: "strobe", gives: { steady: 0.97 } },
+      { finding: "burn-line", gives: { "high-short": 0.35, "spiky-end": 0.4 } },
     ],
     firstCheck: "check.trims",
     mend: "Clean the injectors on a bench, or renew this one, with new seals.",
@@ -242,8 +254,8 @@ export const INJECTOR: readonly Fault[] = [
     id: "injector.leaking",
     name: "Injector of cylinder {at} leaks or sticks open",
     about:
-      "The tip does not close tightly and petrol drips in. The cylinder is flooded, worst after a " +
-      "stop with a hot engine, and the surplus runs into the oil and the exhaust.",
+      "The tip does not close tightly and petrol drips in. The cylinder is flooded, worst after " +
+      "a stop with a hot engine, and the surplus runs into the oil and the exhaust.",
     at: "cylinder",
     part: { name: "injector", at: "cylinder" },
     grounds: { basis: "memory", confidence: "low" },
@@ -274,17 +286,21 @@ export const INJECTOR: readonly Fault[] = [
         gives: { "hot-restart": 0.3, "clears-at-once": 0.15, always: 0.35 },
       },
       { finding: "regime.standing", gives: { "hot-stop": 0.35, night: 0.22 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.012, "no-link": 0.93 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.012, "no-link": 0.89 } },
       { finding: "codes", gives: { rich: 0.35, "cold-start": 0.2, catalyst: 0.12 } },
       { finding: "smell", gives: { petrol: 0.65, "petrol-in-oil": 0.45, "rotten-egg": 0.08 } },
-      { finding: "smoke", gives: { black: 0.4 } },
-      { finding: "plug.look", gives: { "wet-petrol": 0.4, "dry-black": 0.42, tan: 0.12 } },
+      { finding: "smoke", gives: { black: 0.4, "not-told": 0.1 } },
+      {
+        finding: "plug.look",
+        gives: { "wet-petrol": 0.352, "dry-black": 0.42, tan: 0.12, wet: 0.048 },
+      },
       { finding: "trim.idle", gives: { rich: 0.48, normal: 0.45 } },
       { finding: "trim.speed", gives: { rich: 0.25, normal: 0.68 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "fuel-pressure", gives: { "bleeds-down": 0.6, "in-limit": 0.35 } },
       { finding: "injector.balance", gives: { large: 0.7 } },
       { finding: "swap.injector", gives: { moved: 0.93 } },
+      { finding: "trim.load", gives: { rich: 0.2, normal: 0.74 } },
     ],
     wears: [{ fault: "plug.fouled", times: 3 }],
     firstCheck: "check.smell",
@@ -294,8 +310,8 @@ export const INJECTOR: readonly Fault[] = [
     id: "injector.intermittent",
     name: "Injector of cylinder {at} sticks now and then",
     about:
-      "Its needle hangs, or its winding parts inside when hot or shaken. It works in the yard and " +
-      "drops out on the road, so coils and plugs are often bought for nothing.",
+      "Its needle hangs, or its winding parts inside when hot or shaken. It works in the yard " +
+      "and drops out on the road, so coils and plugs are often bought for nothing.",
     at: "cylinder",
     part: { name: "injector", at: "cylinder" },
     grounds: { basis: "memory", confidence: "low" },
@@ -336,6 +352,7 @@ export const INJECTOR: readonly Fault[] = [
         gives: { injector: 0.85 },
         grounds: { basis: "common practice", confidence: "low" },
       },
+      { finding: "restart", gives: { "at-once": 0.15, "after-cooling": 0.25 } },
     ],
     firstCheck: "check.tap-wiggle",
     mend: "Renew the injector with new seals.",
@@ -344,8 +361,9 @@ export const INJECTOR: readonly Fault[] = [
     id: "injector.seal-leaking",
     name: "Seal of the injector of cylinder {at} lets air in",
     about:
-      "The rubber ring at the injector foot has hardened or was fitted dry and cut. Air that nobody " +
-      "measured thins the mixture of this cylinder, most at idle, when the intake sucks hardest.",
+      "The rubber ring at the injector foot has hardened or was fitted dry and cut. Air that " +
+      "nobody measured thins the mixture of this cylinder, most at idle, when the intake sucks " +
+      "hardest.",
     at: "cylinder",
     part: { name: "injector seal", at: "cylinder" },
     grounds: { basis: "memory", confidence: "low" },
@@ -376,9 +394,15 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "regime.smooths", gives: { yes: 0.75, partly: 0.18 } },
       {
         finding: "regime.warmth",
-        gives: { "clears-later": 0.2, "cold-only": 0.18, "clears-at-once": 0.08, always: 0.48 },
+        gives: {
+          "clears-later": 0.2,
+          "cold-only": 0.18,
+          "clears-at-once": 0.08,
+          always: 0.3,
+          "worse-cold": 0.18,
+        },
       },
-      { finding: "regime.weather", gives: { "wet-only": 0.015, "no-link": 0.94 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.015, "no-link": 0.82, cold: 0.12 } },
       { finding: "codes", gives: { lean: 0.4, idle: 0.08 } },
       { finding: "sound", gives: { hiss: 0.35, whistle: 0.08 } },
       {
@@ -390,6 +414,8 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "spark", gives: { strong: 0.97 } },
       { finding: "swap.injector", gives: { moved: 0.2 } },
       { finding: "intake-leak", gives: { runner: 0.85 } },
+      { finding: "trim.load", gives: { normal: 0.88, raised: 0.07 } },
+      { finding: "burn-line", gives: { "high-short": 0.2, "spiky-end": 0.5 } },
     ],
     firstCheck: "check.listen",
     mend: "Fit new seals, lightly oiled, on all injectors.",

@@ -6,8 +6,8 @@ export const NOT_MISFIRE: readonly Fault[] = [
     id: "not-misfire.false-count",
     name: "Counted as misfire, but none: rough road, driveline or belt pulley",
     about:
-      "The control unit takes small jerks of the crankshaft for misfires. Bad roads, a worn joint or " +
-      "a loose pulley jerk it too; the engine itself runs well.",
+      "The control unit takes small jerks of the crankshaft for misfires. Bad roads, a worn " +
+      "joint or a loose pulley jerk it too; the engine itself runs well.",
     at: "engine",
     part: { name: "pulley, joints or wheels", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -30,7 +30,7 @@ export const NOT_MISFIRE: readonly Fault[] = [
     signs: [
       {
         finding: "complaint.main",
-        gives: { "lamp-only": 0.7, "shakes-at-idle": 0.02, "jerks-under-load": 0.15 },
+        gives: { "lamp-only": 0.7, "shakes-at-idle": 0.02, "jerks-under-load": 0.13, shakes: 0.02 },
       },
       { finding: "onset", gives: { driving: 0.55, weeks: 0.18 } },
       { finding: "trend", gives: { stable: 0.65, worse: 0.25 } },
@@ -47,8 +47,9 @@ export const NOT_MISFIRE: readonly Fault[] = [
     id: "not-misfire.not-learned",
     name: "Counted as misfire, but none: crank variation not learned",
     about:
-      "The control unit knows the small unevenness of its own tooth ring by heart. After work on " +
-      "crank sensor, clutch or engine it must learn it anew, or it counts misfires that are none.",
+      "The control unit knows the small unevenness of its own tooth ring by heart. After work " +
+      "on crank sensor, clutch or engine it must learn it anew, or it counts misfires that are " +
+      "none.",
     at: "engine",
     part: { name: "crank variation learning", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -92,8 +93,8 @@ export const NOT_MISFIRE: readonly Fault[] = [
     id: "not-misfire.other-shake",
     name: "A shake, but no misfire: mount, low idle, accessory or converter",
     about:
-      "A broken engine mount, an idle that is too low, a dragging accessory or a shuddering torque " +
-      "converter feels like a misfire, while all cylinders pull alike.",
+      "A broken engine mount, an idle that is too low, a dragging accessory or a shuddering " +
+      "torque converter feels like a misfire, while all cylinders pull alike.",
     at: "engine",
     part: { name: "mounts and accessories", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -114,13 +115,16 @@ export const NOT_MISFIRE: readonly Fault[] = [
       { finding: "renewed", times: { plugs: 1.7, coils: 1.7, leads: 1.5, injectors: 1.7 } },
     ],
     signs: [
-      { finding: "complaint.main", gives: { "shakes-at-idle": 0.75, "lamp-only": 0.01 } },
+      {
+        finding: "complaint.main",
+        gives: { "shakes-at-idle": 0.64, "lamp-only": 0.01, shakes: 0.11 },
+      },
       { finding: "onset", gives: { months: 0.5, weeks: 0.25, driving: 0.06 } },
       { finding: "trend", gives: { stable: 0.55, worse: 0.43 } },
       { finding: "regime.gear", gives: { "only-in-gear": 0.7, same: 0.27 } },
       { finding: "regime.air-conditioner", gives: { yes: 0.45 } },
       { finding: "regime.smooths", gives: { yes: 0.6, partly: 0.28, worse: 0.03 } },
-      { finding: "regime.weather", gives: { "no-link": 0.95 } },
+      { finding: "regime.weather", gives: { "no-link": 0.91 } },
       { finding: "sound", gives: { knock: 0.1 } },
       { finding: "exhaust.paper", gives: { steady: 0.9, flutter: 0.08 } },
       { finding: "plug.look", gives: { tan: 0.85 } },

@@ -27,7 +27,14 @@ export const PLUG: readonly Fault[] = [
     risks: [
       {
         finding: "plug.age",
-        times: { "under-10": 0.35, "10-40": 0.6, "40-100": 1.2, "over-100": 2.2 },
+        times: {
+          "under-10": 0.35,
+          "10-40": 0.6,
+          "40-100": 1.2,
+          "over-100": 2.2,
+          due: 1.2,
+          overdue: 1.95,
+        },
       },
       { finding: "work", times: { plugs: 0.4 } },
       { finding: "renewed", times: { plugs: 0.1 } },
@@ -38,16 +45,18 @@ export const PLUG: readonly Fault[] = [
         gives: { weeks: 0.36, months: 0.35, driving: 0.12, start: 0.06, "after-work": 0.03 },
       },
       { finding: "trend", gives: { worse: 0.68, stable: 0.29 } },
-      { finding: "codes", gives: { lean: 0.06, catalyst: 0.06 } },
       { finding: "regime.smooths", gives: { worse: 0.3, no: 0.26, partly: 0.26 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.1, "no-link": 0.85 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.1, "no-link": 0.78, cold: 0.07 } },
       { finding: "smell", gives: { petrol: 0.15 } },
-      { finding: "plug.look", gives: { tan: 0.62, "wet-petrol": 0.13, "dry-black": 0.13 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.62, "wet-petrol": 0.114, "dry-black": 0.13, wet: 0.016 },
+      },
       { finding: "plug.damage", gives: { "worn-round": 0.72, none: 0.22 } },
       { finding: "plug.gap", gives: { "very-wide": 0.43, wide: 0.4, "in-limit": 0.15 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.9 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "burn-line", gives: { "high-short": 0.7 } },
     ],
     wears: [
       { fault: "coil.leg-leaks", times: 3 },
@@ -83,7 +92,14 @@ export const PLUG: readonly Fault[] = [
     risks: [
       {
         finding: "plug.age",
-        times: { "under-10": 0.15, "10-40": 0.5, "40-100": 1.3, "over-100": 2.3 },
+        times: {
+          "under-10": 0.15,
+          "10-40": 0.5,
+          "40-100": 1.3,
+          "over-100": 2.3,
+          due: 1.3,
+          overdue: 2.03,
+        },
       },
       { finding: "work", times: { plugs: 0.2 } },
       { finding: "renewed", times: { plugs: 0.07 } },
@@ -94,16 +110,18 @@ export const PLUG: readonly Fault[] = [
         gives: { months: 0.5, weeks: 0.3, driving: 0.07, start: 0.06, "after-work": 0.01 },
       },
       { finding: "trend", gives: { worse: 0.72, stable: 0.26 } },
-      { finding: "codes", gives: { lean: 0.06, catalyst: 0.06 } },
       { finding: "regime.smooths", gives: { worse: 0.3, no: 0.26, partly: 0.26 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.1, "no-link": 0.85 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.1, "no-link": 0.78, cold: 0.07 } },
       { finding: "smell", gives: { petrol: 0.12 } },
-      { finding: "plug.look", gives: { tan: 0.68, "wet-petrol": 0.1, "dry-black": 0.1 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.68, "wet-petrol": 0.088, "dry-black": 0.1, wet: 0.012 },
+      },
       { finding: "plug.damage", gives: { "worn-round": 0.75, none: 0.2 } },
       { finding: "plug.gap", gives: { wide: 0.5, "very-wide": 0.35, "in-limit": 0.13 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.25 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "burn-line", gives: { "high-short": 0.6 } },
     ],
     wears: [
       { fault: "coil.weak", times: 2 },
@@ -138,7 +156,14 @@ export const PLUG: readonly Fault[] = [
       { finding: "work", times: { plugs: 3 } },
       {
         finding: "plug.age",
-        times: { "under-10": 3, "10-40": 0.7, "40-100": 0.4, "over-100": 0.3 },
+        times: {
+          "under-10": 3,
+          "10-40": 0.7,
+          "40-100": 0.4,
+          "over-100": 0.3,
+          due: 0.4,
+          overdue: 0.36,
+        },
       },
       { finding: "renewed", times: { plugs: 0.7 } },
     ],
@@ -148,17 +173,16 @@ export const PLUG: readonly Fault[] = [
         gives: { "after-work": 0.3, start: 0.2, driving: 0.18, weeks: 0.17, months: 0.08 },
       },
       { finding: "trend", gives: { stable: 0.7, worse: 0.25 } },
-      { finding: "codes", gives: { lean: 0.06, catalyst: 0.04 } },
       { finding: "smell", gives: { petrol: 0.2 } },
-      { finding: "plug.look", gives: { tan: 0.5, "wet-petrol": 0.22, "dry-black": 0.2 } },
-      { finding: "plug.damage", gives: { bent: 0.35, none: 0.55, crack: 0.03 } },
       {
-        finding: "plug.gap",
-        gives: { closed: 0.45, "very-wide": 0.25, wide: 0.2 },
+        finding: "plug.look",
+        gives: { tan: 0.5, "wet-petrol": 0.194, "dry-black": 0.2, wet: 0.026 },
       },
+      { finding: "plug.damage", gives: { bent: 0.35, none: 0.55, crack: 0.03 } },
+      { finding: "plug.gap", gives: { closed: 0.45, "very-wide": 0.25, wide: 0.2 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.95 } },
-      { finding: "trim.idle", gives: { lean: 0.22, raised: 0.15 } },
+      { finding: "burn-line", gives: { "high-short": 0.4, "low-long": 0.35 } },
     ],
     firstCheck: "check.plug-gap",
     mend: "Set the gap if the tip is whole, else renew the plug.",
@@ -167,11 +191,11 @@ export const PLUG: readonly Fault[] = [
     id: "plug.wrong-type",
     name: "Plugs of the wrong type",
     about:
-      "What the manual lists is what to fit. A wrong gap, heat range or resistance does harm, and " +
-      "so does a terminal that does not grip. Plugs with hard metal on one side only wear fast " +
-      "where a double coil fires one side backwards. That another electrode metal by itself " +
-      "ruins coils is workshop habit on some old double-coil rails, not measured: a thinner " +
-      "wire needs less voltage.",
+      "What the manual lists is what to fit. A wrong gap, heat range or resistance does harm, " +
+      "and so does a terminal that does not grip. Plugs with hard metal on one side only wear " +
+      "fast where a double coil fires one side backwards. That another electrode metal by " +
+      "itself ruins coils is workshop habit on some old double-coil rails, not measured: a " +
+      "thinner wire needs less voltage.",
     at: "set",
     part: { name: "spark plug", at: "set" },
     grounds: { basis: "memory", confidence: "low" },
@@ -188,19 +212,26 @@ export const PLUG: readonly Fault[] = [
       bumps: 0.05,
     },
     risks: [
+      {
+        finding: "plug.type",
+        times: { listed: 0.08, "other-electrode": 4, "other-number": 11, "no-resistor": 9 },
+        grounds: { basis: "common practice", confidence: "low" },
+      },
       { finding: "work", times: { plugs: 2.5 } },
       {
         finding: "plug.age",
-        times: { "under-10": 2.2, "10-40": 1.3, "40-100": 0.5, "over-100": 0.2 },
+        times: {
+          "under-10": 2.2,
+          "10-40": 1.3,
+          "40-100": 0.5,
+          "over-100": 0.2,
+          due: 0.5,
+          overdue: 0.25,
+        },
       },
       { finding: "renewed", times: { plugs: 0.8 } },
     ],
     signs: [
-      {
-        finding: "plug.type",
-        gives: { "other-number": 0.55, "other-electrode": 0.2, "no-resistor": 0.18 },
-        grounds: { basis: "common practice", confidence: "low" },
-      },
       {
         finding: "onset",
         gives: { "after-work": 0.2, weeks: 0.34, months: 0.2, driving: 0.12, start: 0.08 },
@@ -210,12 +241,9 @@ export const PLUG: readonly Fault[] = [
       { finding: "sound", gives: { knock: 0.08 } },
       {
         finding: "plug.look",
-        gives: { tan: 0.4, "dry-black": 0.27, pale: 0.18, "wet-petrol": 0.08 },
+        gives: { tan: 0.4, "dry-black": 0.27, pale: 0.18, "wet-petrol": 0.07, wet: 0.01 },
       },
-      {
-        finding: "plug.gap",
-        gives: { "in-limit": 0.62, wide: 0.22, "very-wide": 0.1 },
-      },
+      { finding: "plug.gap", gives: { "in-limit": 0.62, wide: 0.22, "very-wide": 0.1 } },
       { finding: "boot.seat", gives: { high: 0.12 } },
       { finding: "spark", gives: { strong: 0.95 } },
     ],
@@ -245,7 +273,10 @@ export const PLUG: readonly Fault[] = [
     },
     risks: [
       { finding: "work", times: { plugs: 2.2, "coils-off": 1.3 } },
-      { finding: "plug.age", times: { "under-10": 1.3, "over-100": 1.1 } },
+      {
+        finding: "plug.age",
+        times: { "under-10": 1.3, "over-100": 1.1, due: 1.03, overdue: 1.08 },
+      },
       { finding: "renewed", times: { plugs: 0.2 } },
     ],
     signs: [
@@ -254,23 +285,23 @@ export const PLUG: readonly Fault[] = [
         gives: { "after-work": 0.2, driving: 0.34, start: 0.15, weeks: 0.17, months: 0.06 },
       },
       { finding: "trend", gives: { worse: 0.62, stable: 0.36 } },
-      { finding: "codes", gives: { lean: 0.09, catalyst: 0.07 } },
       { finding: "regime.smooths", gives: { worse: 0.28, no: 0.32, partly: 0.24 } },
       { finding: "regime.warmth", gives: { "hot-only": 0.2, always: 0.55 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.15, "no-link": 0.79 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.15, "no-link": 0.75 } },
       { finding: "sound", gives: { "spark-tick": 0.12 } },
       { finding: "smell", gives: { petrol: 0.3 } },
       {
         finding: "plug.look",
-        gives: { "wet-petrol": 0.48, tan: 0.26, "dry-black": 0.13, pale: 0.06 },
+        gives: { "wet-petrol": 0.422, tan: 0.26, "dry-black": 0.13, pale: 0.06, wet: 0.058 },
       },
       { finding: "plug.damage", gives: { crack: 0.48, track: 0.16, none: 0.24 } },
       { finding: "boot.look", gives: { burn: 0.12, track: 0.08, fine: 0.72 } },
       { finding: "dark-look", gives: { yes: 0.08 } },
       { finding: "mist", gives: { yes: 0.15 } },
-      { finding: "trim.idle", gives: { lean: 0.2, raised: 0.15 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "swap.plug", gives: { moved: 0.95 } },
+      { finding: "strobe", gives: { steady: 0.85 } },
+      { finding: "burn-line", gives: { "low-long": 0.6 } },
     ],
     wears: [
       { fault: "boot.leaking", times: 2 },
@@ -304,7 +335,14 @@ export const PLUG: readonly Fault[] = [
     risks: [
       {
         finding: "plug.age",
-        times: { "under-10": 0.8, "10-40": 0.8, "40-100": 1.1, "over-100": 1.4 },
+        times: {
+          "under-10": 0.8,
+          "10-40": 0.8,
+          "40-100": 1.1,
+          "over-100": 1.4,
+          due: 1.1,
+          overdue: 1.33,
+        },
       },
       { finding: "work", times: { plugs: 1.4, "coils-off": 1.3, wash: 1.3 } },
       { finding: "renewed", times: { plugs: 0.5, leads: 0.4 } },
@@ -315,12 +353,14 @@ export const PLUG: readonly Fault[] = [
         gives: { weeks: 0.38, driving: 0.2, months: 0.16, "after-wet": 0.1, "after-work": 0.07 },
       },
       { finding: "trend", gives: { worse: 0.72, stable: 0.25 } },
-      { finding: "codes", gives: { lean: 0.07, catalyst: 0.06 } },
       { finding: "regime.smooths", gives: { worse: 0.3, no: 0.3, partly: 0.25 } },
-      { finding: "regime.weather", gives: { "wet-only": 0.24, "no-link": 0.72 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.24, "no-link": 0.68 } },
       { finding: "sound", gives: { "spark-tick": 0.38 } },
       { finding: "smell", gives: { petrol: 0.25, "burnt-insulation": 0.04 } },
-      { finding: "plug.look", gives: { tan: 0.34, "wet-petrol": 0.44, "dry-black": 0.14 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.34, "wet-petrol": 0.387, "dry-black": 0.14, wet: 0.053 },
+      },
       {
         finding: "plug.damage",
         gives: { track: 0.65, crack: 0.06, "worn-round": 0.09, none: 0.18 },
@@ -332,7 +372,7 @@ export const PLUG: readonly Fault[] = [
       { finding: "swap.plug", gives: { moved: 0.5 } },
       { finding: "swap.boot", gives: { moved: 0.45 } },
       { finding: "swap.lead", gives: { moved: 0.35 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "burn-line", gives: { "low-long": 0.6 } },
     ],
     wears: [
       { fault: "boot.leaking", times: 3 },
@@ -366,7 +406,14 @@ export const PLUG: readonly Fault[] = [
       { finding: "work", times: { plugs: 3 } },
       {
         finding: "plug.age",
-        times: { "under-10": 1.7, "10-40": 1, "40-100": 0.8, "over-100": 0.6 },
+        times: {
+          "under-10": 1.7,
+          "10-40": 1,
+          "40-100": 0.8,
+          "over-100": 0.6,
+          due: 0.8,
+          overdue: 0.65,
+        },
       },
       { finding: "renewed", times: { plugs: 0.8 } },
     ],
@@ -386,7 +433,6 @@ export const PLUG: readonly Fault[] = [
       { finding: "leak-down", gives: { leaking: 0.4, worn: 0.2 } },
       { finding: "cranking", gives: { "one-weak": 0.25, even: 0.72 } },
       { finding: "spark", gives: { strong: 0.95 } },
-      { finding: "trim.idle", gives: { lean: 0.22, raised: 0.15 } },
     ],
     wears: [{ fault: "boot.leaking", times: 2 }],
     firstCheck: "check.listen",

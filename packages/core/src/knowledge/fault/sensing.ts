@@ -6,8 +6,9 @@ export const SENSING: readonly Fault[] = [
     id: "crank-sensor.weak",
     name: "Crank sensor signal weak or dropping out",
     about:
-      "The control unit times every spark by the crank sensor. When its signal drops out, mostly " +
-      "hot, all sparks are missing for a moment, or the engine dies and starts again once cool.",
+      "The control unit times every spark by the crank sensor. When its signal drops out, " +
+      "mostly hot, all sparks are missing for a moment, or the engine dies and starts again " +
+      "once cool.",
     at: "engine",
     part: { name: "crank sensor", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -38,6 +39,10 @@ export const SENSING: readonly Fault[] = [
       { finding: "tachometer", gives: { yes: 0.4 } },
       { finding: "trigger", gives: { dark: 0.1 } },
       { finding: "compression", gives: { "in-limit": 0.97 } },
+      { finding: "restart", gives: { "at-once": 0.2, "after-cooling": 0.45 } },
+      { finding: "coil.current", gives: { "charge-time": 0.25 } },
+      { finding: "crank-signal", gives: { "drops-out": 0.78 } },
+      { finding: "spark", gives: { "hot-only": 0.25, none: 0.1 } },
     ],
     firstCheck: "check.codes",
     mend: "Clean or renew the crank sensor, set its gap, keep its cable off the exhaust.",
@@ -46,8 +51,8 @@ export const SENSING: readonly Fault[] = [
     id: "tone-ring.damaged",
     name: "Tooth ring of the crank sensor damaged",
     about:
-      "The sensor reads crank position from teeth on a ring. A broken or bent tooth comes round at " +
-      "the same crank angle each turn, so it hits, or only seems to hit, the same cylinders.",
+      "The sensor reads crank position from teeth on a ring. A broken or bent tooth comes round " +
+      "at the same crank angle each turn, so it hits, or only seems to hit, the same cylinders.",
     at: "engine",
     part: { name: "tooth ring or flexplate", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -77,6 +82,8 @@ export const SENSING: readonly Fault[] = [
       { finding: "tachometer", gives: { yes: 0.12 } },
       { finding: "spark", gives: { strong: 0.95 } },
       { finding: "compression", gives: { "in-limit": 0.97 } },
+      { finding: "crank-signal", gives: { "broken-tooth": 0.93 } },
+      { finding: "regime.worst", gives: { "mid-revs": 0.2, idle: 0.25, pull: 0.15 } },
     ],
     firstCheck: "check.timing",
     mend: "Renew the tooth ring or flexplate.",
@@ -85,8 +92,8 @@ export const SENSING: readonly Fault[] = [
     id: "cam-sensor.faulty",
     name: "Cam sensor faulty, or its signal out of step",
     about:
-      "The cam sensor tells which of two turns the engine is in. Without it fuel comes at the wrong " +
-      "time and the control unit may blame the wrong cylinder; double coils keep firing.",
+      "The cam sensor tells which of two turns the engine is in. Without it fuel comes at the " +
+      "wrong time and the control unit may blame the wrong cylinder; double coils keep firing.",
     at: "engine",
     part: { name: "cam sensor", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -109,13 +116,14 @@ export const SENSING: readonly Fault[] = [
     signs: [
       {
         finding: "complaint.main",
-        gives: { "hard-start": 0.4, "shakes-at-idle": 0.2, "lamp-only": 0.2 },
+        gives: { "hard-start": 0.4, "shakes-at-idle": 0.17, "lamp-only": 0.2, shakes: 0.03 },
       },
       { finding: "onset", gives: { start: 0.25, driving: 0.25, "after-work": 0.15 } },
       { finding: "regime.warmth", gives: { "hot-restart": 0.15, "hot-only": 0.2 } },
       { finding: "codes", gives: { cam: 0.75, timing: 0.15 } },
       { finding: "backfire", gives: { intake: 0.08, exhaust: 0.1 } },
       { finding: "compression", gives: { "in-limit": 0.97 } },
+      { finding: "crank-signal", gives: { shifted: 0.55, "drops-out": 0.25 } },
     ],
     firstCheck: "check.codes",
     mend: "Renew the cam sensor; after belt work check the marks first.",
@@ -124,8 +132,8 @@ export const SENSING: readonly Fault[] = [
     id: "coolant-sensor.biased",
     name: "Coolant temperature sensor reads wrong",
     about:
-      "The control unit doses fuel by this reading. Read too cold, a hot engine drowns in petrol; " +
-      "read too hot, a cold engine gets too little and stumbles.",
+      "The control unit doses fuel by this reading. Read too cold, a hot engine drowns in " +
+      "petrol; read too hot, a cold engine gets too little and stumbles.",
     at: "engine",
     part: { name: "coolant temperature sensor", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -153,11 +161,15 @@ export const SENSING: readonly Fault[] = [
       },
       { finding: "codes", gives: { "coolant-sensor": 0.5, rich: 0.25, lean: 0.05 } },
       { finding: "smell", gives: { petrol: 0.35, "petrol-in-oil": 0.12, "rotten-egg": 0.1 } },
-      { finding: "smoke", gives: { black: 0.4 } },
-      { finding: "plug.look", gives: { "dry-black": 0.5, "wet-petrol": 0.1, tan: 0.3 } },
+      { finding: "smoke", gives: { black: 0.4, "not-told": 0.1 } },
+      {
+        finding: "plug.look",
+        gives: { "dry-black": 0.5, "wet-petrol": 0.088, tan: 0.3, wet: 0.012 },
+      },
       { finding: "trim.idle", gives: { rich: 0.35, normal: 0.5 } },
       { finding: "trim.speed", gives: { rich: 0.25, normal: 0.6 } },
       { finding: "coolant-reading", gives: { "too-cold": 0.62, "too-hot": 0.28 } },
+      { finding: "regime.weather", gives: { cold: 0.12, "no-link": 0.72 } },
     ],
     wears: [{ fault: "plug.fouled", times: 3 }],
     firstCheck: "check.trims",
@@ -196,10 +208,11 @@ export const SENSING: readonly Fault[] = [
       { finding: "codes", gives: { "oxygen-sensor": 0.6, rich: 0.2, lean: 0.25, catalyst: 0.12 } },
       { finding: "sound", gives: { "soft-tick": 0.3, chuff: 0.06 } },
       { finding: "smell", gives: { petrol: 0.2, "rotten-egg": 0.15 } },
-      { finding: "smoke", gives: { black: 0.15 } },
+      { finding: "smoke", gives: { black: 0.15, "not-told": 0.04 } },
       { finding: "plug.look", gives: { "dry-black": 0.35, pale: 0.12, tan: 0.45 } },
       { finding: "trim.idle", gives: { lean: 0.4, rich: 0.3, normal: 0.2 } },
       { finding: "trim.speed", gives: { lean: 0.3, rich: 0.3, normal: 0.3 } },
+      { finding: "trim.load", gives: { lean: 0.25, rich: 0.25, normal: 0.4 } },
     ],
     firstCheck: "check.trims",
     mend: "Seal the exhaust, then renew the sensor.",
@@ -208,8 +221,8 @@ export const SENSING: readonly Fault[] = [
     id: "knock-sensor.faulty",
     name: "Knock sensor or throttle sensor faulty",
     about:
-      "A bad signal makes the control unit fire late or misread the pedal. The engine feels flat and " +
-      "hesitates when the throttle opens, which is easily taken for a misfire.",
+      "A bad signal makes the control unit fire late or misread the pedal. The engine feels " +
+      "flat and hesitates when the throttle opens, which is easily taken for a misfire.",
     at: "engine",
     part: { name: "knock or throttle sensor", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -227,7 +240,10 @@ export const SENSING: readonly Fault[] = [
     },
     risks: [{ finding: "work", times: { throttle: 2, "head-or-manifold": 1.5 } }],
     signs: [
-      { finding: "complaint.main", gives: { "lacks-power": 0.45, "jerks-under-load": 0.3 } },
+      {
+        finding: "complaint.main",
+        gives: { "lacks-power": 0.45, "jerks-under-load": 0.26, shakes: 0.04 },
+      },
       { finding: "regime.worst", gives: { "tip-in": 0.4, pull: 0.35, idle: 0.06 } },
       { finding: "regime.smooths", gives: { yes: 0.12, worse: 0.35 } },
       { finding: "codes", gives: { knock: 0.5, throttle: 0.4 } },
@@ -257,7 +273,10 @@ export const SENSING: readonly Fault[] = [
       wet: 0.35,
       bumps: 0.1,
     },
-    risks: [{ finding: "work", times: { battery: 2.5, accessory: 2 } }],
+    risks: [
+      { finding: "work", times: { battery: 2.5, accessory: 2 } },
+      { finding: "trips", times: { short: 1.8, long: 0.7 } },
+    ],
     signs: [
       { finding: "onset", gives: { driving: 0.25, start: 0.25, weeks: 0.25 } },
       { finding: "regime.electrics", gives: { yes: 0.6 } },
@@ -268,6 +287,7 @@ export const SENSING: readonly Fault[] = [
       { finding: "tachometer", gives: { yes: 0.06 } },
       { finding: "voltage", gives: { low: 0.6, swinging: 0.15, high: 0.12, normal: 0.13 } },
       { finding: "spark", gives: { weak: 0.25 } },
+      { finding: "regime.weather", gives: { cold: 0.2, "no-link": 0.66 } },
     ],
     firstCheck: "check.voltage",
     mend: "Clean and tighten the battery terminals; belt, battery or alternator by test.",
@@ -276,8 +296,9 @@ export const SENSING: readonly Fault[] = [
     id: "control-unit.faulty",
     name: "Control unit faulty, or its program",
     about:
-      "The computer that commands spark and fuel fails inside, often from water or heat, or runs a " +
-      "changed program. It is rare; blame it only when everything around it has been proved good.",
+      "The computer that commands spark and fuel fails inside, often from water or heat, or " +
+      "runs a changed program. It is rare; blame it only when everything around it has been " +
+      "proved good.",
     at: "engine",
     part: { name: "control unit", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -315,6 +336,7 @@ export const SENSING: readonly Fault[] = [
       { finding: "injector.lamp", gives: { dark: 0.2, steady: 0.03 } },
       { finding: "injector.cut", gives: { yes: 0.12 } },
       { finding: "spark", gives: { none: 0.3, weak: 0.08 } },
+      { finding: "restart", gives: { "at-once": 0.3 } },
     ],
     firstCheck: "check.supply",
     mend: "Have its feed, ground and program checked by a specialist before renewing it.",

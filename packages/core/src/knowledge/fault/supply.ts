@@ -6,9 +6,10 @@ export const SUPPLY: readonly Fault[] = [
     id: "connector.loose",
     name: "Coil connector of {at} loose",
     about:
-      "The plug of the coil wiring has walked back, or a pin in it no longer grips. Where one plug " +
-      "serves all coils, a bad trigger pin takes one coil away and a bad feed or ground pin takes " +
-      "all. A lock tab that broke when the plug was last taken off is the usual reason.",
+      "The plug of the coil wiring has walked back, or a pin in it no longer grips. Where one " +
+      "plug serves all coils, a bad trigger pin takes one coil away and a bad feed or ground " +
+      "pin takes all. A lock tab that broke when the plug was last taken off is the usual " +
+      "reason.",
     at: "connector",
     part: { name: "coil connector", at: "connector" },
     grounds: { basis: "memory", confidence: "low" },
@@ -43,11 +44,14 @@ export const SUPPLY: readonly Fault[] = [
     signs: [
       { finding: "onset", gives: { "after-work": 0.3, driving: 0.38, start: 0.1, weeks: 0.1 } },
       { finding: "trend", gives: { worse: 0.5, stable: 0.35 } },
-      { finding: "codes", gives: { "coil-circuit": 0.3, lean: 0.08, catalyst: 0.06 } },
+      { finding: "codes", gives: { "coil-circuit": 0.3 } },
       { finding: "regime.warmth", gives: { always: 0.68, "hot-only": 0.15 } },
       { finding: "smell", gives: { petrol: 0.2 } },
       { finding: "tachometer", gives: { yes: 0.05 } },
-      { finding: "plug.look", gives: { tan: 0.45, "wet-petrol": 0.35, "dry-black": 0.15 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.45, "wet-petrol": 0.308, "dry-black": 0.15, wet: 0.042 },
+      },
       { finding: "connector.lock", gives: { broken: 0.45, loose: 0.37 } },
       { finding: "connector.push", gives: { cured: 0.85 } },
       { finding: "wiggle", gives: { "coil-connector": 0.72, harness: 0.1 } },
@@ -55,7 +59,10 @@ export const SUPPLY: readonly Fault[] = [
       { finding: "spark", gives: { none: 0.75, weak: 0.08 } },
       { finding: "trigger", gives: { dark: 0.2 } },
       { finding: "swap.rail", gives: { cured: 0.25 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "connector.pins", gives: { loose: 0.45, corroded: 0.27, tight: 0.28 } },
+      { finding: "wire.continuity", gives: { changes: 0.3, open: 0.1 } },
+      { finding: "strobe", gives: { dark: 0.7, skips: 0.2 } },
+      { finding: "coil.current", gives: { "charge-time": 0.4, ramp: 0.3 } },
     ],
     firstCheck: "check.connector-home",
     mend: "Push it home and clean the pins; a new plug body where the tab or a pin is broken.",
@@ -64,9 +71,9 @@ export const SUPPLY: readonly Fault[] = [
     id: "supply.low",
     name: "Coils get too little voltage",
     about:
-      "Fuse, relay, ignition switch or a corroded joint eats part of the voltage on its way to the " +
-      "coils. Every coil on that feed charges too little, so all cylinders get a weak spark or the " +
-      "engine cuts out for a moment.",
+      "Fuse, relay, ignition switch or a corroded joint eats part of the voltage on its way to " +
+      "the coils. Every coil on that feed charges too little, so all cylinders get a weak spark " +
+      "or the engine cuts out for a moment.",
     at: "engine",
     part: { name: "coil supply", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -94,10 +101,7 @@ export const SUPPLY: readonly Fault[] = [
         gives: { "cuts-out": 0.24, stalls: 0.15, "hard-start": 0.13, "lamp-only": 0.02 },
       },
       { finding: "onset", gives: { driving: 0.38, start: 0.18, weeks: 0.2, "after-work": 0.08 } },
-      {
-        finding: "codes",
-        gives: { "coil-circuit": 0.25, voltage: 0.2, lean: 0.08, catalyst: 0.06 },
-      },
+      { finding: "codes", gives: { "coil-circuit": 0.25, voltage: 0.2 } },
       { finding: "regime.electrics", gives: { yes: 0.4 } },
       { finding: "regime.warmth", gives: { "hot-only": 0.2, "hot-restart": 0.07 } },
       { finding: "tachometer", gives: { yes: 0.16 } },
@@ -106,7 +110,10 @@ export const SUPPLY: readonly Fault[] = [
       { finding: "supply", gives: { feed: 0.9 } },
       { finding: "spark", gives: { weak: 0.55, none: 0.25 } },
       { finding: "trigger", gives: { dark: 0.15 } },
-      { finding: "trim.idle", gives: { lean: 0.22, raised: 0.15 } },
+      { finding: "restart", gives: { "at-once": 0.15 } },
+      { finding: "connector.pins", gives: { corroded: 0.12, tight: 0.83 } },
+      { finding: "strobe", gives: { skips: 0.6 } },
+      { finding: "coil.current", gives: { ramp: 0.7 } },
     ],
     firstCheck: "check.load-toggles",
     mend: "Find where the voltage is lost and renew that fuse, relay, switch or joint.",
@@ -115,8 +122,9 @@ export const SUPPLY: readonly Fault[] = [
     id: "ground.bad",
     name: "Ground of coils or engine bad",
     about:
-      "The current of the coils returns through a rusty, loose or missing ground strap. What is left " +
-      "for the spark then changes with every lamp that is switched on and with every shake.",
+      "The current of the coils returns through a rusty, loose or missing ground strap. What is " +
+      "left for the spark then changes with every lamp that is switched on and with every " +
+      "shake.",
     at: "engine",
     part: { name: "ground", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -149,17 +157,7 @@ export const SUPPLY: readonly Fault[] = [
     ],
     signs: [
       { finding: "onset", gives: { "after-work": 0.18, driving: 0.22, weeks: 0.26, months: 0.16 } },
-      {
-        finding: "codes",
-        gives: {
-          voltage: 0.08,
-          "coil-circuit": 0.12,
-          "oxygen-sensor": 0.06,
-          "control-unit": 0.03,
-          lean: 0.08,
-          catalyst: 0.06,
-        },
-      },
+      { finding: "codes", gives: { voltage: 0.08, "coil-circuit": 0.12, "control-unit": 0.03 } },
       { finding: "regime.electrics", gives: { yes: 0.5 } },
       { finding: "regime.weather", gives: { "wet-only": 0.12 } },
       { finding: "electrics-wild", gives: { yes: 0.2 } },
@@ -167,7 +165,8 @@ export const SUPPLY: readonly Fault[] = [
       { finding: "wiggle", gives: { ground: 0.3, harness: 0.1 } },
       { finding: "supply", gives: { ground: 0.9 } },
       { finding: "spark", gives: { weak: 0.5, none: 0.2 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "strobe", gives: { skips: 0.55 } },
+      { finding: "coil.current", gives: { ramp: 0.6 } },
     ],
     firstCheck: "check.load-toggles",
     mend: "Clean and tighten the ground points, or renew the strap.",
@@ -177,7 +176,8 @@ export const SUPPLY: readonly Fault[] = [
     name: "Coil driver of {at} dead",
     about:
       "The switch in the control unit that charges this coil has failed. The coil and its plugs " +
-      "are sound, but nobody tells the coil when to fire, so all its cylinders stay without spark.",
+      "are sound, but nobody tells the coil when to fire, so all its cylinders stay without " +
+      "spark.",
     at: "coil",
     part: { name: "coil driver", at: "coil" },
     grounds: { basis: "memory", confidence: "low" },
@@ -201,16 +201,19 @@ export const SUPPLY: readonly Fault[] = [
     signs: [
       { finding: "onset", gives: { driving: 0.4, start: 0.25, "after-work": 0.1, weeks: 0.1 } },
       { finding: "trend", gives: { stable: 0.75, worse: 0.23 } },
-      {
-        finding: "codes",
-        gives: { "coil-circuit": 0.5, "control-unit": 0.08, catalyst: 0.1, lean: 0.15 },
-      },
+      { finding: "codes", gives: { "coil-circuit": 0.5, "control-unit": 0.08 } },
       { finding: "regime.warmth", gives: { always: 0.72, "hot-only": 0.15 } },
-      { finding: "smell", gives: { petrol: 0.5, "petrol-in-oil": 0.1 } },
-      { finding: "plug.look", gives: { "wet-petrol": 0.7, "dry-black": 0.14, tan: 0.12 } },
-      { finding: "spark", gives: { none: 0.93, weak: 0.04 } },
+      { finding: "smell", gives: { petrol: 0.5 } },
+      {
+        finding: "plug.look",
+        gives: { "wet-petrol": 0.616, "dry-black": 0.14, tan: 0.12, wet: 0.084 },
+      },
+      { finding: "spark", gives: { none: 0.9, weak: 0.03, "hot-only": 0.04 } },
       { finding: "trigger", gives: { dark: 0.93 } },
-      { finding: "trim.idle", gives: { lean: 0.35, raised: 0.15 } },
+      { finding: "connector.pins", gives: { tight: 0.95 } },
+      { finding: "wire.continuity", gives: { good: 0.97 } },
+      { finding: "strobe", gives: { dark: 0.9 } },
+      { finding: "coil.current", gives: { "charge-time": 0.9 } },
     ],
     wears: [
       { fault: "coil.half-dead", times: 2.5 },
@@ -223,8 +226,9 @@ export const SUPPLY: readonly Fault[] = [
     id: "module.failing",
     name: "Ignition module fails on {at}",
     about:
-      "A separate power stage between control unit and coil switches the current. When it gets hot " +
-      "one of its outputs drops out or wanders, and the cylinders of that coil lose their spark.",
+      "A separate power stage between control unit and coil switches the current. When it gets " +
+      "hot one of its outputs drops out or wanders, and the cylinders of that coil lose their " +
+      "spark.",
     at: "coil",
     part: { name: "ignition module", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
@@ -248,7 +252,7 @@ export const SUPPLY: readonly Fault[] = [
     signs: [
       { finding: "onset", gives: { weeks: 0.36, driving: 0.33, start: 0.1 } },
       { finding: "trend", gives: { worse: 0.65, stable: 0.32 } },
-      { finding: "codes", gives: { "coil-circuit": 0.15, lean: 0.08, catalyst: 0.06 } },
+      { finding: "codes", gives: { "coil-circuit": 0.15 } },
       {
         finding: "regime.warmth",
         gives: { "hot-only": 0.48, "hot-restart": 0.16, always: 0.26, "cold-only": 0.01 },
@@ -257,10 +261,16 @@ export const SUPPLY: readonly Fault[] = [
       { finding: "regime.standing", gives: { "hot-stop": 0.18, night: 0.03 } },
       { finding: "tachometer", gives: { yes: 0.1 } },
       { finding: "smell", gives: { petrol: 0.35 } },
-      { finding: "plug.look", gives: { "wet-petrol": 0.45, "dry-black": 0.2, tan: 0.3 } },
-      { finding: "spark", gives: { none: 0.3, weak: 0.12 } },
+      {
+        finding: "plug.look",
+        gives: { "wet-petrol": 0.396, "dry-black": 0.2, tan: 0.3, wet: 0.054 },
+      },
+      { finding: "spark", gives: { none: 0.25, weak: 0.1, "hot-only": 0.4 } },
       { finding: "trigger", gives: { dark: 0.7 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "restart", gives: { "after-cooling": 0.5 } },
+      { finding: "wire.continuity", gives: { good: 0.95 } },
+      { finding: "strobe", gives: { dark: 0.3, skips: 0.4 } },
+      { finding: "coil.current", gives: { "charge-time": 0.85 } },
     ],
     firstCheck: "check.trigger",
     mend: "Renew the module with fresh heat paste; clean the ground under it.",
@@ -269,8 +279,9 @@ export const SUPPLY: readonly Fault[] = [
     id: "trigger-wire.broken",
     name: "Trigger wire to the coil of {at} broken",
     about:
-      "The wire that tells this coil when to fire is chafed or broken, or its pin has slipped back. " +
-      "It makes and breaks as the engine rocks, and takes along every cylinder that the coil fires.",
+      "The wire that tells this coil when to fire is chafed or broken, or its pin has slipped " +
+      "back. It makes and breaks as the engine rocks, and takes along every cylinder that the " +
+      "coil fires.",
     at: "coil",
     part: { name: "trigger wire", at: "coil" },
     grounds: { basis: "memory", confidence: "low" },
@@ -303,15 +314,21 @@ export const SUPPLY: readonly Fault[] = [
     signs: [
       { finding: "onset", gives: { driving: 0.45, start: 0.12, "after-work": 0.13, weeks: 0.17 } },
       { finding: "trend", gives: { worse: 0.62, stable: 0.34 } },
-      { finding: "codes", gives: { "coil-circuit": 0.4, lean: 0.08, catalyst: 0.06 } },
+      { finding: "codes", gives: { "coil-circuit": 0.4 } },
       { finding: "regime.gear", gives: { "only-in-gear": 0.22 } },
       { finding: "smell", gives: { petrol: 0.3 } },
-      { finding: "plug.look", gives: { "wet-petrol": 0.5, "dry-black": 0.15, tan: 0.3 } },
+      {
+        finding: "plug.look",
+        gives: { "wet-petrol": 0.44, "dry-black": 0.15, tan: 0.3, wet: 0.06 },
+      },
       { finding: "connector.push", gives: { cured: 0.1 } },
       { finding: "wiggle", gives: { harness: 0.5, "coil-connector": 0.25 } },
       { finding: "spark", gives: { none: 0.9, weak: 0.03 } },
       { finding: "trigger", gives: { dark: 0.9 } },
-      { finding: "trim.idle", gives: { lean: 0.18, raised: 0.15 } },
+      { finding: "connector.pins", gives: { loose: 0.25, tight: 0.7 } },
+      { finding: "wire.continuity", gives: { open: 0.45, changes: 0.35 } },
+      { finding: "strobe", gives: { dark: 0.85 } },
+      { finding: "coil.current", gives: { "charge-time": 0.88 } },
     ],
     firstCheck: "check.tap-wiggle",
     mend: "Mend the wire or its pin and lead it clear of edges and heat.",

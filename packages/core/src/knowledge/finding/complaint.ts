@@ -11,8 +11,9 @@ export const COMPLAINT = [
     first: 2,
     grounds: { basis: "memory", confidence: "low" },
     options: {
-      "shakes-at-idle": { say: "Shakes at idle", chance: 0.36 },
-      "jerks-under-load": { say: "Jerks or stumbles when pulling", chance: 0.24 },
+      "shakes-at-idle": { say: "Shakes at idle", chance: 0.32 },
+      "jerks-under-load": { say: "Jerks or stumbles when pulling", chance: 0.2 },
+      shakes: { say: "Shakes; when was not told", chance: 0.08 },
       "lacks-power": { say: "Runs, but without power", chance: 0.12 },
       "cuts-out": { say: "Cuts out for moments", chance: 0.07 },
       stalls: { say: "Stalls", chance: 0.07 },
@@ -23,6 +24,7 @@ export const COMPLAINT = [
     byRegime: {
       "shakes-at-idle": { of: ["hotIdle", "coldIdle"], how: "mean", times: 3 },
       "jerks-under-load": { of: ["pull"], how: "most", times: 2 },
+      shakes: { of: ["hotIdle", "pull"], how: "mean", times: 0.8 },
       "lacks-power": { of: ["cruise", "pull"], how: "mean", times: 1 },
       "cuts-out": { of: ["bumps"], how: "most", times: 0.6 },
       stalls: { of: ["hotIdle"], how: "most", times: 0.4 },
@@ -154,17 +156,19 @@ export const COMPLAINT = [
     grounds: { basis: "memory", confidence: "low" },
     options: {
       idle: { say: "At idle", chance: 0.35 },
-      cruise: { say: "At light throttle, cruising", chance: 0.1 },
+      cruise: { say: "At light throttle, cruising", chance: 0.07 },
+      "mid-revs": { say: "In a band of middle revs", chance: 0.05 },
       pull: { say: "Pulling hard from low revs", chance: 0.25 },
       "high-revs": { say: "At high revs", chance: 0.05 },
       "tip-in": { say: "When opening the throttle", chance: 0.08 },
       overrun: { say: "When lifting off", chance: 0.02 },
-      all: { say: "All the time alike", chance: 0.15 },
+      all: { say: "All the time alike", chance: 0.13 },
     },
     sharpness: 2,
     byRegime: {
       idle: { of: ["hotIdle", "coldIdle"], how: "mean", times: 1.1 },
       cruise: { of: ["cruise"], how: "most", times: 0.5 },
+      "mid-revs": { of: ["cruise", "pull"], how: "mean", times: 0.3 },
       pull: { of: ["pull"], how: "most" },
       "high-revs": { of: ["pull"], how: "most", times: 0.4 },
       "tip-in": { of: ["pull", "hotIdle"], how: "mean", times: 0.45 },
@@ -194,12 +198,13 @@ export const COMPLAINT = [
     scope: "engine",
     grounds: { basis: "memory", confidence: "low" },
     options: {
-      "cold-only": { say: "Only cold, fine when warm", chance: 0.14 },
+      "cold-only": { say: "Only cold, fine when warm", chance: 0.13 },
+      "worse-cold": { say: "Worse cold, but never gone", chance: 0.08 },
       "clears-at-once": { say: "Clears within a minute", chance: 0.06 },
       "clears-later": { say: "Clears in five to ten minutes", chance: 0.08 },
       "hot-only": { say: "Only when hot", chance: 0.14 },
       "hot-restart": { say: "After restarting hot", chance: 0.05 },
-      always: { say: "Cold and warm alike", chance: 0.53 },
+      always: { say: "Cold and warm alike", chance: 0.46 },
     },
   },
   {
@@ -212,7 +217,8 @@ export const COMPLAINT = [
     options: {
       "wet-only": { say: "Only, or mostly, when wet", chance: 0.08 },
       hot: { say: "On hot days", chance: 0.07 },
-      "no-link": { say: "No link", chance: 0.85 },
+      cold: { say: "On cold days, dry or not", chance: 0.05 },
+      "no-link": { say: "No link", chance: 0.8 },
     },
   },
   {

@@ -33,6 +33,38 @@ export const HISTORY = [
     },
   },
   {
+    id: "work.distance",
+    ask: "How far has the car run since that work?",
+    help: "Until the fault first showed.",
+    topic: "history",
+    kind: "choice",
+    scope: "engine",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      "under-50": { say: "Under 50 km", chance: 0.25 },
+      "50-500": { say: "50 to 500 km", chance: 0.3 },
+      "500-3000": { say: "500 to 3,000 km", chance: 0.3 },
+      "over-3000": { say: "Over 3,000 km", chance: 0.15 },
+    },
+    fades: {
+      of: "work",
+      left: { "under-50": 1, "50-500": 0.75, "500-3000": 0.25, "over-3000": 0 },
+    },
+  },
+  {
+    id: "trips",
+    ask: "What trips does the car mostly make?",
+    topic: "history",
+    kind: "choice",
+    scope: "engine",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      short: { say: "Short ones, seldom warm", chance: 0.25 },
+      mixed: { say: "Mixed", chance: 0.55 },
+      long: { say: "Long ones", chance: 0.2 },
+    },
+  },
+  {
     id: "distance",
     ask: "How far has the car run?",
     topic: "history",
@@ -55,9 +87,11 @@ export const HISTORY = [
     grounds: { basis: "memory", confidence: "low" },
     options: {
       "under-10": { say: "Under 10,000 km", chance: 0.2 },
-      "10-40": { say: "10,000 to 40,000 km", chance: 0.3 },
-      "40-100": { say: "40,000 to 100,000 km", chance: 0.3 },
-      "over-100": { say: "Over 100,000 km, or never renewed", chance: 0.2 },
+      "10-40": { say: "10,000 to 40,000 km", chance: 0.28 },
+      "40-100": { say: "40,000 to 100,000 km", chance: 0.26 },
+      "over-100": { say: "Over 100,000 km, or never renewed", chance: 0.16 },
+      due: { say: "Not known; due by the manual", chance: 0.06 },
+      overdue: { say: "Not known; overdue by the manual", chance: 0.04 },
     },
   },
   {

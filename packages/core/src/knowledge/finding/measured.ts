@@ -51,6 +51,14 @@ export const MEASURED = [
         { option: "raised", under: 12 },
         { option: "lean" },
       ],
+      possible: [-100, 100],
+    },
+    afterMisfire: {
+      none: { normal: 0.84, raised: 0.08, lean: 0.05, rich: 0.03 },
+      one: { normal: 0.52, raised: 0.2, lean: 0.24, rich: 0.04 },
+      two: { normal: 0.4, raised: 0.18, lean: 0.38, rich: 0.04 },
+      more: { normal: 0.36, raised: 0.18, lean: 0.42, rich: 0.04 },
+      random: { normal: 0.65, raised: 0.15, lean: 0.15, rich: 0.05 },
     },
   },
   {
@@ -74,6 +82,45 @@ export const MEASURED = [
         { option: "raised", under: 12 },
         { option: "lean" },
       ],
+      possible: [-100, 100],
+    },
+    afterMisfire: {
+      none: { normal: 0.86, raised: 0.07, lean: 0.04, rich: 0.03 },
+      one: { normal: 0.62, raised: 0.18, lean: 0.16, rich: 0.04 },
+      two: { normal: 0.5, raised: 0.19, lean: 0.27, rich: 0.04 },
+      more: { normal: 0.46, raised: 0.2, lean: 0.3, rich: 0.04 },
+      random: { normal: 0.72, raised: 0.12, lean: 0.12, rich: 0.04 },
+    },
+  },
+  {
+    id: "trim.load",
+    ask: "Fuel trim while pulling hard?",
+    topic: "live data",
+    kind: "choice",
+    scope: "engine",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      normal: { say: "Within ±8 %", chance: 0.74 },
+      raised: { say: "+8 to +12 %", chance: 0.11 },
+      lean: { say: "Over +12 %", chance: 0.1 },
+      rich: { say: "Under −8 %", chance: 0.05 },
+    },
+    reading: {
+      unit: "%",
+      steps: [
+        { option: "rich", under: -8 },
+        { option: "normal", under: 8 },
+        { option: "raised", under: 12 },
+        { option: "lean" },
+      ],
+      possible: [-100, 100],
+    },
+    afterMisfire: {
+      none: { normal: 0.86, raised: 0.07, lean: 0.04, rich: 0.03 },
+      one: { normal: 0.62, raised: 0.18, lean: 0.16, rich: 0.04 },
+      two: { normal: 0.5, raised: 0.19, lean: 0.27, rich: 0.04 },
+      more: { normal: 0.46, raised: 0.2, lean: 0.3, rich: 0.04 },
+      random: { normal: 0.72, raised: 0.12, lean: 0.12, rich: 0.04 },
     },
   },
   {
@@ -122,6 +169,7 @@ export const MEASURED = [
         { option: "normal", under: 14.8 },
         { option: "high" },
       ],
+      possible: [0, 30],
     },
   },
   {
@@ -144,14 +192,16 @@ export const MEASURED = [
   {
     id: "spark",
     ask: "Spark tester on this cylinder?",
+    help: "Test while the fault shows; at another moment a good spark proves little.",
     topic: "measured",
     kind: "choice",
     scope: "cylinder",
     momentary: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
-      strong: { say: "Strong", chance: 0.92 },
+      strong: { say: "Strong and steady", chance: 0.91 },
       weak: { say: "Weak or orange", chance: 0.05 },
+      "hot-only": { say: "Fails only when hot", chance: 0.01 },
       none: { say: "None", chance: 0.03 },
     },
   },
@@ -162,7 +212,6 @@ export const MEASURED = [
     kind: "choice",
     scope: "coil",
     momentary: true,
-    suits: ["pack", "rail", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
       flashes: { say: "It flashes", chance: 0.98 },
@@ -239,6 +288,7 @@ export const MEASURED = [
       figure: "compressionKPa",
       otherwise: [1000, 1400],
       steps: [{ option: "low", under: 0.75 }, { option: "in-limit" }],
+      possible: [0, 4000],
     },
   },
   {
@@ -268,6 +318,7 @@ export const MEASURED = [
     reading: {
       unit: "%",
       steps: [{ option: "good", under: 20 }, { option: "worn", under: 30 }, { option: "leaking" }],
+      possible: [0, 100],
     },
   },
   {
@@ -326,6 +377,12 @@ export const MEASURED = [
       ticks: { say: "It ticks", chance: 0.97 },
       silent: { say: "Silent", chance: 0.03 },
     },
+    // A control unit that saw the misfire may have switched the injector off.
+    byMisfire: {
+      hit: { ticks: 0.88, silent: 0.12 },
+      spared: { ticks: 0.985, silent: 0.015 },
+      random: { ticks: 0.975, silent: 0.025 },
+    },
   },
   {
     id: "injector.lamp",
@@ -339,6 +396,11 @@ export const MEASURED = [
       blinks: { say: "Blinks like the others", chance: 0.97 },
       dark: { say: "Dark", chance: 0.025 },
       steady: { say: "Lit steadily", chance: 0.005 },
+    },
+    byMisfire: {
+      hit: { blinks: 0.87, dark: 0.12, steady: 0.01 },
+      spared: { blinks: 0.985, dark: 0.012, steady: 0.003 },
+      random: { blinks: 0.97, dark: 0.025, steady: 0.005 },
     },
   },
   {

@@ -67,6 +67,13 @@ export const SENSE = [
       sweet: { say: "Sweet, like coolant", chance: 0.02 },
       "burning-oil": { say: "Burning oil", chance: 0.06 },
     },
+    afterMisfire: {
+      none: {},
+      one: { "petrol-in-oil": 0.04, scorch: 0.06 },
+      two: { "petrol-in-oil": 0.1, scorch: 0.14 },
+      more: { "petrol-in-oil": 0.12, scorch: 0.16 },
+      random: { "petrol-in-oil": 0.02, scorch: 0.05 },
+    },
   },
   {
     id: "smoke",
@@ -79,6 +86,7 @@ export const SENSE = [
       black: { say: "Black", chance: 0.03 },
       blue: { say: "Blue", chance: 0.03 },
       white: { say: "White that stays, sweet", chance: 0.01 },
+      "not-told": { say: "A colour that was not told", chance: 0.02 },
     },
   },
   {
@@ -102,6 +110,13 @@ export const SENSE = [
     scope: "engine",
     grounds: { basis: "memory", confidence: "low" },
     options: { yes: { say: "Yes", chance: 0.01, caution: "glowing-exhaust" } },
+    afterMisfire: {
+      none: {},
+      one: { yes: 0.02 },
+      two: { yes: 0.08 },
+      more: { yes: 0.1 },
+      random: { yes: 0.02 },
+    },
   },
   {
     id: "dark-look",
@@ -130,5 +145,39 @@ export const SENSE = [
     scope: "engine",
     grounds: { basis: "memory", confidence: "low" },
     options: { yes: { say: "Yes", chance: 0.03 } },
+  },
+  {
+    id: "alarm",
+    ask: "Is any of this the case right now?",
+    help: "Look round the car once, engine off, before anything else.",
+    topic: "sound, smell, smoke",
+    kind: "several",
+    scope: "engine",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      "fuel-seen": {
+        say: "Liquid petrol seen, or a strong smell of it",
+        chance: 0.01,
+        caution: "fuel",
+      },
+      "smoke-beneath": {
+        say: "Smoke from under the car or the bonnet",
+        chance: 0.01,
+        caution: "glowing-exhaust",
+      },
+      "hot-gauge": {
+        say: "Temperature gauge far up, or coolant boiling out",
+        chance: 0.01,
+        caution: "hot-parts",
+      },
+      "oil-lamp": { say: "Oil pressure lamp on", chance: 0.01 },
+      "metal-noise": { say: "Metal grinding or hammering", chance: 0.01 },
+      "plug-out": { say: "A plug blown out of the head", chance: 0.001, caution: "hot-parts" },
+      thump: {
+        say: "It stopped turning with a thump",
+        chance: 0.001,
+        caution: "no-cranking",
+      },
+    },
   },
 ] as const satisfies readonly FindingRow[];

@@ -1,5 +1,5 @@
 // Reads JSON that a person may have written, and says where it breaks.
-import { InputError, type Problem } from "@half-order/core";
+import { InputError, type Problem } from "../units/problem.ts";
 
 /** A place in a text that is not JSON, counted from 0, and what to do about it. */
 interface Break {

@@ -2,7 +2,7 @@
 import { InputError } from "@half-order/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { parseJson } from "../../packages/server/src/json.ts";
+import { parseJson } from "../../packages/core/src/wire/json.ts";
 
 function complaint(text: string): string {
   try {

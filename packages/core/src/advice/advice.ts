@@ -1,0 +1,79 @@
+// What comes out of the advice room: the next step, what else could be done, and what each would mean.
+import type { CylinderName } from "../engine/profile.ts";
+import type { Finding } from "../knowledge/answer.ts";
+import type { Opening } from "./access.ts";
+
+/** One way in which a check may come out. */
+export interface CheckOutcome {
+  /** The answers that make it; empty for "anything else". */
+  readonly answers: readonly Finding[];
+  readonly probability: number;
+  /** Who would then lead, with its probability. */
+  readonly leader?: {
+    readonly fault: string;
+    readonly place: string;
+    readonly name: string;
+    readonly probability: number;
+  };
+}
+
+/** A check at a place of this engine. */
+export interface NextCheck {
+  readonly kind: "check";
+  readonly check: string;
+  readonly name: string;
+  /** Cylinders at which to look; empty for a check of the whole engine. */
+  readonly cylinders: readonly CylinderName[];
+  /** What must come off first and is not off yet. */
+  readonly opens: readonly Opening[];
+  readonly minutes: number;
+  /** Minutes that it is expected to save, its own already taken off; may be negative. */
+  readonly worthMinutes: number;
+  /** What it tells of which fault it is, bits. */
+  readonly tellsBits: number;
+  readonly outcomes: readonly CheckOutcome[];
+}
+
+/** A repair at a place of this engine. */
+export interface NextRepair {
+  readonly kind: "repair";
+  readonly repair: string;
+  readonly name: string;
+  readonly cylinders: readonly CylinderName[];
+  readonly opens: readonly Opening[];
+  /** Work, without the price of parts. */
+  readonly minutes: number;
+  /** Price of the parts in the user's money; in a made-up unit where no prices were given. */
+  readonly partsPrice: number;
+  /** Chance that the engine runs right after it. */
+  readonly cures: number;
+}
+
+/** Hand it to somebody who has what it takes. */
+export interface NextCall {
+  readonly kind: "call";
+}
+
+export type NextStep = NextCheck | NextRepair | NextCall;
+
+/** Something that would tell or mend, and why it is not offered. */
+export interface Withheld {
+  readonly id: string;
+  readonly name: string;
+  readonly why: "tool" | "skill" | "place";
+}
+
+export interface Next {
+  /** What pays most now. */
+  readonly step: NextStep;
+  /** From here until the engine runs right, minutes; parts and a call are counted at the user's hour rate. */
+  readonly expectedMinutes: number;
+  /** The same without any further check: repairs in the order that costs least. */
+  readonly expectedMinutesWithoutChecks: number;
+  /** Checks worth looking at, best first. */
+  readonly checks: readonly NextCheck[];
+  /** Repairs in the order in which they would be tried if nothing more were checked. */
+  readonly repairs: readonly NextRepair[];
+  /** What tools, skill or place rule out, most telling first. */
+  readonly withheld: readonly Withheld[];
+}

@@ -1,0 +1,44 @@
+// What hand, place and purse allow, and what things cost in minutes.
+import type { AtHand } from "../knowledge/answer.ts";
+import {
+  PLACE_LIMITS,
+  USUAL_CALL_PRICE,
+  USUAL_HOUR_RATE,
+  USUAL_PRICE,
+} from "../knowledge/at-hand.ts";
+import type { PartsPrice, Tool } from "../knowledge/schema.ts";
+import type { Withheld } from "./advice.ts";
+
+/** A step, as far as it can be ruled out. */
+interface Demand {
+  readonly tool: Tool;
+  readonly skill: number;
+  readonly minutes: number;
+  readonly cautions: readonly string[];
+}
+
+/** Why a step cannot be done with what is at hand; `undefined` when it can. */
+export function refusal(
+  { tools, skill, where }: AtHand,
+  demand: Demand,
+): Withheld["why"] | undefined {
+  if (tools && demand.tool !== "none" && !tools.includes(demand.tool)) return "tool";
+  if (skill !== undefined && demand.skill > skill) return "skill";
+  const limit = where && PLACE_LIMITS[where];
+  if (!limit) return undefined;
+  const isBarred = demand.cautions.some((caution) => limit.without.includes(caution));
+  return isBarred || demand.minutes > limit.mostMinutes ? "place" : undefined;
+}
+
+/** What a price is worth in minutes of the user's own time. */
+export function inMinutes(price: number, { hourRate }: AtHand): number {
+  return (price / Math.max(1e-6, hourRate ?? USUAL_HOUR_RATE)) * 60;
+}
+
+export function priceOf(parts: PartsPrice, { partsPrice }: AtHand): number {
+  return parts === "none" ? 0 : (partsPrice?.[parts] ?? USUAL_PRICE[parts]);
+}
+
+export function callMinutes(atHand: AtHand): number {
+  return inMinutes(atHand.callPrice ?? USUAL_CALL_PRICE, atHand);
+}

@@ -1,0 +1,207 @@
+// Where each check could be made on this engine, and what it would show in every state.
+import type { Engine } from "../engine/engine.ts";
+import type { CylinderName } from "../engine/profile.ts";
+import type { Finding } from "../knowledge/answer.ts";
+import type { CheckRow, FindingRow } from "../knowledge/schema.ts";
+import { type Look, type Outcome, outcomesOf } from "./look.ts";
+import type { Prospect } from "./outlook.ts";
+
+/** A check at some cylinders, with all that it may show. */
+export interface CheckHere {
+  readonly row: CheckRow;
+  /** Empty for a check of the whole engine. */
+  readonly cylinders: readonly number[];
+  readonly outcomes: readonly Outcome[];
+  readonly tellsBits: number;
+}
+
+/** Places at which one check is weighed. */
+const PLACES_WEIGHED = 2;
+/** Outcomes of a check that are told apart; the rest count as "anything else". */
+const OUTCOMES_TOLD = 14;
+/** Combinations of answers that are worked out at most. */
+const MOST_COMBINED = 64;
+
+/** All checks that suit the engine and would answer something not answered yet. */
+export function checksHere(
+  prospect: Prospect,
+  findings: readonly Finding[],
+): readonly CheckLooks[] {
+  const [first] = prospect.outlooks;
+  if (!first) return [];
+  const { engine } = first;
+  const suspects = suspectsOf(prospect);
+  const known = new Set(findings.map(({ finding, cylinder }) => lookKey(finding, cylinder)));
+  const outcomesOnce = remembered(prospect);
+  return prospect.knowledge.checks.flatMap((row) => {
+    if (row.suits && !row.suits.includes(engine.ignition)) return [];
+    const asked = row.yields.flatMap((id) => prospect.knowledge.findings.get(id) ?? []);
+    const here = placesOf(engine, asked, suspects).flatMap((cylinders): readonly CheckLooks[] => {
+      const looks = looksAt(engine, asked, cylinders).filter(
+        (look) => !known.has(lookKey(look.row.id, look.cylinder)),
+      );
+      return looks.length === 0 ? [] : [{ row, cylinders, looks: looks.map(outcomesOnce) }];
+    });
+    return here.filter((each, i) => !here.slice(0, i).some((before) => tellsAlike(before, each)));
+  });
+}
+
+/** One place is as good as another: a connector that feeds all, or two coils of which nothing is known. */
+function tellsAlike({ looks: a }: CheckLooks, { looks: b }: CheckLooks): boolean {
+  return (
+    a.length === b.length &&
+    a.every(({ tellsBits }, i) => Math.abs(tellsBits - (b[i] as LookHere).tellsBits) < ALIKE_BITS)
+  );
+}
+
+const ALIKE_BITS = 1e-9;
+
+/** A check by its looks, before they are taken together. */
+export interface CheckLooks {
+  readonly row: CheckRow;
+  readonly cylinders: readonly number[];
+  readonly looks: readonly LookHere[];
+}
+
+interface LookHere {
+  readonly outcomes: readonly Outcome[];
+  readonly tellsBits: number;
+}
+
+/** At most what a check tells: its looks may tell the same. */
+export function mostBits({ looks }: CheckLooks): number {
+  return looks.reduce((sum, { tellsBits }) => sum + tellsBits, 0);
+}
+
+/** All looks of a check taken together, the most telling ones first. */
+export function together(prospect: Prospect, { row, cylinders, looks }: CheckLooks): CheckHere {
+  const sorted = [...looks].sort((a, b) => b.tellsBits - a.tellsBits);
+  const outcomes = fewest(prospect, joined(sorted.map((look) => look.outcomes)));
+  return { row, cylinders, outcomes, tellsBits: bitsOf(prospect.chance, outcomes) };
+}
+
+function lookKey(finding: string, cylinder: CylinderName | undefined): string {
+  return `${finding}@${cylinder ?? ""}`;
+}
+
+/** Several checks look at the same things: each look is worked out once. */
+function remembered(prospect: Prospect): (look: Look) => LookHere {
+  const known = new Map<string, LookHere>();
+  return (look) => {
+    const key = lookKey(look.row.id, look.cylinder);
+    const before = known.get(key);
+    if (before) return before;
+    const outcomes = outcomesOf(prospect, look);
+    const here = { outcomes, tellsBits: bitsOf(prospect.chance, outcomes) };
+    known.set(key, here);
+    return here;
+  };
+}
+
+/** Cylinders, the most suspected first: a fault sits there, or they miss. */
+function suspectsOf({ outlooks, chance }: Prospect): readonly number[] {
+  const cylinders = outlooks[0]?.engine.names.length ?? 0;
+  const mass = new Float64Array(cylinders);
+  for (const { instances, states, start } of outlooks) {
+    states.forEach(({ faults, set }, i) => {
+      const at = faults.flatMap((fault) => instances[fault]?.place.cylinders ?? []);
+      for (let c = 0; c < cylinders; c++) {
+        // A fault of the whole engine singles out no cylinder.
+        const isThere = at.length < cylinders && at.includes(c);
+        const isMissing = set < 2 ** cylinders && Math.floor(set / 2 ** c) % 2 === 1;
+        if (isThere || isMissing) mass[c] = (mass[c] as number) + (chance[start + i] as number);
+      }
+    });
+  }
+  return [...mass.keys()].sort((a, b) => (mass[b] as number) - (mass[a] as number));
+}
+
+/**
+ * Where a check is made: nowhere in particular, or at the most suspected cylinders, each with those that
+ * share its coil, since one is judged by its companion.
+ */
+function placesOf(
+  engine: Engine,
+  asked: readonly FindingRow[],
+  suspects: readonly number[],
+): readonly (readonly number[])[] {
+  if (asked.every(({ scope }) => scope === "engine")) return [[]];
+  const found = new Map<string, readonly number[]>();
+  for (const suspect of suspects) {
+    const coil = engine.groups[engine.groupOf[suspect] ?? 0] ?? [];
+    const mates = engine.groups.length > 1 ? coil.filter((c) => c !== suspect) : [];
+    const cylinders = [suspect, ...mates];
+    const key = [...cylinders].sort((a, b) => a - b).join(" ");
+    if (!found.has(key)) found.set(key, cylinders);
+    if (found.size === PLACES_WEIGHED) break;
+  }
+  return [...found.values()];
+}
+
+/** Every question of a check at some cylinders; one coil is asked about once. */
+function looksAt(
+  engine: Engine,
+  asked: readonly FindingRow[],
+  cylinders: readonly number[],
+): readonly Look[] {
+  const name = (cylinder: number): CylinderName => engine.names[cylinder] as CylinderName;
+  return asked.flatMap((row): readonly Look[] => {
+    if (row.suits && !row.suits.includes(engine.ignition)) return [];
+    if (row.scope === "engine") return [{ row }];
+    const at = row.scope === "coil" ? cylinders.slice(0, 1) : cylinders;
+    return at.map((cylinder) => ({ row, cylinder: name(cylinder) }));
+  });
+}
+
+/** Outcomes of several looks at once: given a state they are independent. */
+function joined(looks: readonly (readonly Outcome[])[]): readonly Outcome[] {
+  return looks.reduce((sofar, next) => {
+    if (sofar.length === 0) return next;
+    if (sofar.length * next.length > MOST_COMBINED) return sofar;
+    return sofar.flatMap((a) => next.map((b) => both(a, b)));
+  }, []);
+}
+
+function both(a: Outcome, b: Outcome): Outcome {
+  const chance = new Float64Array(a.chance.length);
+  for (let s = 0; s < chance.length; s++) {
+    chance[s] = (a.chance[s] as number) * (b.chance[s] as number);
+  }
+  return { answers: [...a.answers, ...b.answers], chance };
+}
+
+/** The likeliest outcomes; the others become one. */
+function fewest({ chance }: Prospect, outcomes: readonly Outcome[]): readonly Outcome[] {
+  if (outcomes.length <= OUTCOMES_TOLD) return outcomes;
+  const sorted = [...outcomes]
+    .map((outcome) => ({ outcome, probability: dot(chance, outcome.chance) }))
+    .sort((a, b) => b.probability - a.probability)
+    .map(({ outcome }) => outcome);
+  const rest = new Float64Array(chance.length);
+  for (const outcome of sorted.slice(OUTCOMES_TOLD)) {
+    outcome.chance.forEach((value, s) => {
+      rest[s] = (rest[s] as number) + value;
+    });
+  }
+  return [...sorted.slice(0, OUTCOMES_TOLD), { answers: [], chance: rest }];
+}
+
+/** What the outcome tells of the state: mutual information, bits. */
+function bitsOf(chance: Float64Array, outcomes: readonly Outcome[]): number {
+  let bits = 0;
+  for (const outcome of outcomes) {
+    const all = dot(chance, outcome.chance);
+    if (all <= 0) continue;
+    for (let s = 0; s < chance.length; s++) {
+      const given = outcome.chance[s] as number;
+      if (given > 0) bits += (chance[s] as number) * given * Math.log2(given / all);
+    }
+  }
+  return Math.max(0, bits);
+}
+
+export function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += (a[i] as number) * (b[i] as number);
+  return sum;
+}

@@ -1,0 +1,116 @@
+// Everything that can be done next with what is at hand, as a problem for the planner.
+import type { Engine } from "../engine/engine.ts";
+import type { AtHand, Finding, RepairDone } from "../knowledge/answer.ts";
+import { TRIAL_MINUTES } from "../knowledge/at-hand.ts";
+import type { CheckRow, RepairRow } from "../knowledge/schema.ts";
+import type { PlanProblem } from "../planning/problem.ts";
+import { type Openings, openingsOf } from "./access.ts";
+import type { Withheld } from "./advice.ts";
+import { callMinutes, inMinutes, priceOf, refusal } from "./at-hand.ts";
+import { type CheckHere, type CheckLooks, checksHere, mostBits, together } from "./check.ts";
+import type { Prospect } from "./outlook.ts";
+import { type RepairHere, repairsHere } from "./repair.ts";
+
+export interface Offer {
+  readonly openings: Openings;
+  /** In the order of the problem's tests. */
+  readonly checks: readonly (CheckHere & { readonly access: readonly number[] })[];
+  /** In the order of the problem's repairs. */
+  readonly repairs: readonly (RepairHere & { readonly access: readonly number[] })[];
+  readonly withheld: readonly Withheld[];
+  readonly problem: PlanProblem;
+}
+
+/** Checks that the planner weighs: those that tell most for their minutes. */
+const CHECKS_WEIGHED = 24;
+/** A check that tells less than this is none. */
+const LEAST_BITS = 0.005;
+/** Withheld steps that are told. */
+const WITHHELD_TOLD = 6;
+
+export interface Situation {
+  readonly findings: readonly Finding[];
+  readonly repairs: readonly RepairDone[];
+  readonly atHand: AtHand;
+  /** Ids of openings that are open. */
+  readonly open: readonly string[];
+}
+
+export function offerOf(
+  prospect: Prospect,
+  { findings, repairs: done, atHand, open }: Situation,
+): Offer {
+  const engine = (prospect.outlooks[0] as { engine: Engine }).engine;
+  const openings = openingsOf(engine, prospect.knowledge, open);
+  const all = engine.names.map((_, c) => c);
+  const looked = checksHere(prospect, findings).map((here) => ({
+    ...here,
+    access: openings.of(here.row.access ?? [], here.cylinders.length ? here.cylinders : all),
+  }));
+  const repairs = repairsHere(prospect, done).map((here) => ({
+    ...here,
+    access: openings.of(here.row.access ?? [], here.place.cylinders),
+  }));
+  const minutesOf = (step: Step): number => minutesWith(openings, step);
+  const why = (step: Step): Withheld["why"] | undefined =>
+    refusal(atHand, { ...step.row, minutes: minutesOf(step) });
+  const weighed = [...looked.filter((check) => why(check) === undefined)]
+    .sort((a, b) => mostBits(b) / minutesOf(b) - mostBits(a) / minutesOf(a))
+    .slice(0, CHECKS_WEIGHED)
+    .map((check) => ({ ...together(prospect, check), access: check.access }))
+    .filter(({ tellsBits }) => tellsBits >= LEAST_BITS);
+  const possible = repairs.filter((repair) => why(repair) === undefined);
+  return {
+    openings,
+    checks: weighed,
+    repairs: possible,
+    withheld: withheldOf([...looked, ...repairs], why),
+    problem: {
+      chance: prospect.chance,
+      tests: weighed.map(({ row, access, outcomes }) => ({
+        cost: row.minutes + breakageMinutes(row, atHand),
+        outcomes: outcomes.map(({ chance }) => chance),
+        access,
+      })),
+      repairs: possible.map(({ row, access, cures, turns }) => ({
+        cost: row.minutes + inMinutes(priceOf(row.parts, atHand), atHand),
+        cures,
+        turns,
+        access,
+      })),
+      callCost: callMinutes(atHand),
+      accessCost: openings.all.map(({ minutes }) => minutes),
+      trialCost: TRIAL_MINUTES,
+    },
+  };
+}
+
+interface Step {
+  readonly row: CheckRow | RepairRow;
+  readonly access: readonly number[];
+}
+
+function minutesWith({ all }: Openings, { row, access }: Step): number {
+  return access.reduce((sum, opening) => sum + (all[opening]?.minutes ?? 0), row.minutes);
+}
+
+/** A brittle boot or clip that breaks on the way is renewed: a small part. */
+function breakageMinutes({ breaks = 0 }: CheckRow, atHand: AtHand): number {
+  return breaks * inMinutes(priceOf("small", atHand), atHand);
+}
+
+/** What is ruled out, the most telling checks and likeliest repairs first, each once. */
+function withheldOf(
+  steps: readonly (Step & (CheckLooks | RepairHere))[],
+  why: (step: Step) => Withheld["why"] | undefined,
+): readonly Withheld[] {
+  const weight = (step: (typeof steps)[number]): number =>
+    "looks" in step ? mostBits(step) : step.probability;
+  const byId = new Map<string, Withheld>();
+  for (const step of [...steps].sort((a, b) => weight(b) - weight(a))) {
+    const reason = why(step);
+    const { id, name } = step.row;
+    if (reason !== undefined && !byId.has(id)) byId.set(id, { id, name, why: reason });
+  }
+  return [...byId.values()].slice(0, WITHHELD_TOLD);
+}

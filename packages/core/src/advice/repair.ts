@@ -1,0 +1,98 @@
+// Which repairs could help on this engine, where, and what each would cure in every state.
+import { cureOf, placeOfRepair } from "../compile/repair.ts";
+import type { Engine } from "../engine/engine.ts";
+import { type Place, places } from "../engine/place.ts";
+import type { RepairDone } from "../knowledge/answer.ts";
+import type { RepairRow } from "../knowledge/schema.ts";
+import type { PlanTurn } from "../planning/problem.ts";
+import { dot } from "./check.ts";
+import type { Outlook, Prospect } from "./outlook.ts";
+
+/** A repair at a place, with what it does. */
+export interface RepairHere {
+  readonly row: RepairRow;
+  readonly place: Place;
+  /** By state: chance that the engine runs right after it. */
+  readonly cures: Float64Array;
+  /** Two things wrong and one mended: what is then left. */
+  readonly turns: readonly PlanTurn[];
+  readonly probability: number;
+}
+
+/** Repairs less likely to help than this are not weighed. */
+const WORTH_WEIGHING = 0.002;
+
+/** All repairs that may help; those that were done already are left out. */
+export function repairsHere(
+  prospect: Prospect,
+  done: readonly RepairDone[],
+): readonly RepairHere[] {
+  const [first] = prospect.outlooks;
+  if (!first) return [];
+  const { engine } = first;
+  const isDone = (row: RepairRow, place: Place): boolean =>
+    done.some(
+      (each) => each.repair === row.id && placeOfRepair(engine, row, each)?.id === place.id,
+    );
+  return prospect.knowledge.repairs.flatMap((row) => {
+    if (row.suits && !row.suits.includes(engine.ignition)) return [];
+    return placesOf(prospect, row).flatMap((place): readonly RepairHere[] => {
+      if (isDone(row, place)) return [];
+      const here = repairAt(prospect, row, place);
+      return here.probability < WORTH_WEIGHING ? [] : [here];
+    });
+  });
+}
+
+/** What a repair at a place does. */
+export function repairAt(prospect: Prospect, row: RepairRow, place: Place): RepairHere {
+  const { cures, turns } = effectOf(prospect, row, place);
+  return { row, place, cures, turns, probability: dot(prospect.chance, cures) };
+}
+
+/** Places of all engines that it may be, each once. */
+function placesOf({ outlooks }: Prospect, row: RepairRow): readonly Place[] {
+  const byId = new Map<string, Place>();
+  for (const { engine } of outlooks) {
+    for (const place of places(engine, row.at)) byId.set(place.id, place);
+  }
+  return [...byId.values()];
+}
+
+function effectOf(
+  prospect: Prospect,
+  row: RepairRow,
+  place: Place,
+): Pick<RepairHere, "cures" | "turns"> {
+  const cures = new Float64Array(prospect.chance.length);
+  const turns: PlanTurn[] = [];
+  for (const outlook of prospect.outlooks) {
+    if (!hasPlace(outlook.engine, row, place)) continue;
+    outlook.states.forEach(({ faults }, i) => {
+      const chances = faults.map((fault) => {
+        const instance = outlook.instances[fault];
+        return instance ? cureOf(row, place, instance) : 0;
+      });
+      cures[outlook.start + i] = chances.reduce((product, chance) => product * chance, 1);
+      if (faults.length < 2) return;
+      chances.forEach((chance, member) => {
+        const other = faults[1 - member];
+        const to = other === undefined ? undefined : stateOfOne(outlook, other);
+        const mendsThisOnly = chance * (1 - (chances[1 - member] as number));
+        if (to === undefined || mendsThisOnly === 0) return;
+        turns.push({ from: outlook.start + i, to, chance: mendsThisOnly });
+      });
+    });
+  }
+  return { cures, turns };
+}
+
+function hasPlace(engine: Engine, { at }: RepairRow, place: Place): boolean {
+  return places(engine, at).some(({ id }) => id === place.id);
+}
+
+/** The likeliest state in which only one fault is present; states come best first. */
+function stateOfOne({ states, start }: Outlook, fault: number): number | undefined {
+  const at = states.findIndex(({ faults }) => faults.length === 1 && faults[0] === fault);
+  return at < 0 ? undefined : start + at;
+}

@@ -1,0 +1,31 @@
+// What follows from cylinders that miss, whatever makes them miss: false lean mixture, a hot catalyst.
+import type { Engine } from "../engine/engine.ts";
+import type { Place } from "../engine/place.ts";
+import type { FindingRow, Reach } from "../knowledge/schema.ts";
+import { misfireClass, patternOf } from "./pattern.ts";
+
+/** Sums of the same terms in another order must be the same number, or like faults look unlike. */
+const DIGITS = 1e12;
+
+/**
+ * Chance of each option of a finding that follows from the cylinders which a fault makes miss, over
+ * all that it may reach; undefined where the finding does not follow from them.
+ */
+export function afterMisfire(
+  engine: Engine,
+  place: Place,
+  reach: Reach,
+  { afterMisfire: byClass }: FindingRow,
+): Readonly<Record<string, number>> | undefined {
+  if (!byClass) return undefined;
+  const chances: Record<string, number> = {};
+  for (const [set, chance] of patternOf(engine, place, reach)) {
+    const row = byClass[misfireClass(set, engine.names.length)];
+    for (const [option, own] of Object.entries(row)) {
+      chances[option] = (chances[option] ?? 0) + chance * own;
+    }
+  }
+  return Object.fromEntries(
+    Object.entries(chances).map(([option, sum]) => [option, Math.round(sum * DIGITS) / DIGITS]),
+  );
+}

@@ -1,0 +1,128 @@
+// Rules for what to do next, to be held against one another: our plan, and three that people follow.
+import { openingsOf } from "../advice/access.ts";
+import type { NextCheck, NextRepair } from "../advice/advice.ts";
+import { priceOf } from "../advice/at-hand.ts";
+import { type NextOptions, next } from "../advice/next.ts";
+import { answeredOf } from "../compile/answered.ts";
+import { placeOfRepair } from "../compile/repair.ts";
+import { places } from "../engine/place.ts";
+import type { CylinderName } from "../engine/profile.ts";
+import { KNOWLEDGE } from "../knowledge/knowledge.ts";
+import { missingCylinders } from "../service/missing-cylinder.ts";
+import type { Rule, Visit } from "./simulated-visit.ts";
+
+function adviceFor({ engine, findings, repairs, atHand, open }: Visit, options: NextOptions = {}) {
+  return next(engine.profile, findings, { repairs, atHand, open, ...options });
+}
+
+/** Our plan. */
+export const PLANNED: Rule = (visit) => {
+  const { step } = adviceFor(visit);
+  return step.kind === "call" ? undefined : step;
+};
+
+/** Repairs by probability per cost, made up to date after each; nothing is checked. */
+export const REPAIRS_ONLY: Rule = (visit) => {
+  const { step } = adviceFor(visit, { knowledge: { ...KNOWLEDGE, checks: [] } });
+  return step.kind === "repair" ? step : undefined;
+};
+
+/** A repair is tried from this chance of a cure on, or when no check tells anything worth its time. */
+const SURE_ENOUGH = 0.7;
+const LEAST_BITS_PER_MINUTE = 0.002;
+
+/** The check that tells most for its minutes until one repair is likely enough. */
+export const INFORMATION: Rule = (visit) => {
+  const { step, checks, repairs } = adviceFor(visit);
+  const surest = [...repairs].sort((a, b) => b.cures - a.cures)[0];
+  if (surest && surest.cures >= SURE_ENOUGH) return surest;
+  const telling = checks
+    .filter(({ tellsBits, minutes }) => tellsBits / minutes > LEAST_BITS_PER_MINUTE)
+    .sort((a, b) => b.tellsBits / b.minutes - a.tellsBits / a.minutes)[0];
+  return telling ?? surest ?? (step.kind === "call" ? undefined : step);
+};
+
+/**
+ * The order that the trade is fond of (common practice): plugs, then what leads to them, then the coil of the
+ * cylinder that is named, then its injector; then compression is measured, and somebody else is called.
+ */
+const FIXED_ORDER = [
+  ["repair.plug-set"],
+  ["repair.lead-set", "repair.boot-set"],
+  [
+    "repair.rail",
+    "repair.pack",
+    "repair.coil-double",
+    "repair.coil-single",
+    "repair.coil-distributor",
+  ],
+  ["repair.injector-one"],
+] as const;
+
+export const FIXED: Rule = (visit) => {
+  for (const ids of FIXED_ORDER) {
+    const step = fixedRepair(visit, ids);
+    if (step && !isDone(visit, step)) return step;
+  }
+  return isLookedAt(visit, "compression") ? undefined : checkOf(visit, "check.compression");
+};
+
+/** The first of the repairs that suits the engine, at the cylinder that codes or counts name. */
+function fixedRepair(visit: Visit, ids: readonly string[]): NextRepair | undefined {
+  const { engine, atHand, open } = visit;
+  const row = ids
+    .map((id) => KNOWLEDGE.repairs.find((each) => each.id === id))
+    .find((each) => each && (!each.suits || each.suits.includes(engine.ignition)));
+  if (!row) return undefined;
+  const at = placeOfRepair(engine, row, { cylinder: suspect(visit) }) ?? places(engine, row.at)[0];
+  if (!at) return undefined;
+  const openings = openingsOf(engine, KNOWLEDGE, open);
+  const opens = openings
+    .of(row.access ?? [], at.cylinders)
+    .flatMap((number) => openings.all[number] ?? []);
+  const isWhole = at.kind === "engine" || at.kind === "set";
+  return {
+    kind: "repair",
+    repair: row.id,
+    name: row.name,
+    cylinders: isWhole ? [] : at.cylinders.map((c) => engine.names[c] as CylinderName),
+    opens,
+    minutes: opens.reduce((sum, { minutes }) => sum + minutes, row.minutes),
+    partsPrice: priceOf(row.parts, atHand),
+    cures: 0,
+  };
+}
+
+/** The cylinder that codes or counts name first; the first in the row where they name none. */
+function suspect({ engine, findings }: Visit): CylinderName {
+  const [named] = missingCylinders(engine, answeredOf(engine, findings, KNOWLEDGE));
+  return named ?? (engine.names[0] as CylinderName);
+}
+
+function isDone({ repairs }: Visit, { repair }: NextRepair): boolean {
+  return repairs.some((done) => done.repair === repair);
+}
+
+function isLookedAt({ findings }: Visit, finding: string): boolean {
+  return findings.some((each) => each.finding === finding);
+}
+
+/** A check over all cylinders. */
+function checkOf({ engine, open }: Visit, id: string): NextCheck | undefined {
+  const row = KNOWLEDGE.checks.find((each) => each.id === id);
+  if (!row) return undefined;
+  const all = engine.names.map((_, c) => c);
+  const openings = openingsOf(engine, KNOWLEDGE, open);
+  const opens = openings.of(row.access ?? [], all).flatMap((n) => openings.all[n] ?? []);
+  return {
+    kind: "check",
+    check: row.id,
+    name: row.name,
+    cylinders: engine.names,
+    opens,
+    minutes: opens.reduce((sum, { minutes }) => sum + minutes, row.minutes),
+    worthMinutes: 0,
+    tellsBits: 0,
+    outcomes: [],
+  };
+}

@@ -1,0 +1,37 @@
+// What work costs where nobody has said, and what a place does not allow.
+import type { AtHand } from "./answer.ts";
+import type { Grounds, PartsPrice } from "./schema.ts";
+
+type Where = NonNullable<AtHand["where"]>;
+
+interface PlaceLimit {
+  /** Longest step, minutes, access included. */
+  readonly mostMinutes: number;
+  /** Cautions (ids) of steps that are not done there. */
+  readonly without: readonly string[];
+}
+
+/** Hazard is a hard stop, never a price: what a place rules out is not offered there. */
+export const PLACE_LIMITS: Readonly<Record<Where, PlaceLimit>> = {
+  roadside: { mostMinutes: 20, without: ["fuel-pressure", "lifting"] },
+  driveway: { mostMinutes: 240, without: [] },
+  workshop: { mostMinutes: Number.POSITIVE_INFINITY, without: [] },
+};
+
+/** Of one currency unit each; only their ratio to the price of an hour counts. */
+export const USUAL_PRICE: Readonly<Record<Exclude<PartsPrice, "none">, number>> = {
+  small: 10,
+  medium: 60,
+  large: 250,
+};
+
+/** What an hour of the user's own time is worth, in the same unit. */
+export const USUAL_HOUR_RATE = 25;
+
+/** What a professional asks for finding and mending it all, in the same unit. */
+export const USUAL_CALL_PRICE = 450;
+
+/** Minutes until it is seen whether the engine runs right after a repair. */
+export const TRIAL_MINUTES = 5;
+
+export const AT_HAND_GROUNDS: Grounds = { basis: "memory", confidence: "low" };

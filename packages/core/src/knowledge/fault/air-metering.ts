@@ -1,0 +1,226 @@
+// Throttle, air metering and exhaust: how much air the engine is let have, and told it has.
+import type { Fault } from "../finding.ts";
+
+export const AIR_METERING: readonly Fault[] = [
+  {
+    id: "throttle.dirty",
+    name: "Throttle or idle valve dirty, or its idle position not learned",
+    about:
+      "Dirt on the throttle edge or in the idle valve starves the engine of air at idle, or the " +
+      "control unit lost the idle position it had learned. The low, weak idle feels like a " +
+      "misfire.",
+    at: "engine",
+    part: { name: "throttle body", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    shares: { distributor: 22, pack: 18, rail: 18, "coil-per-plug": 14 },
+    reach: { none: 0.65, random: 0.3, own: 0.03, two: 0.02 },
+    shows: 0.75,
+    regimes: {
+      coldStart: 0.5,
+      coldIdle: 0.8,
+      hotIdle: 0.9,
+      cruise: 0.05,
+      pull: 0.05,
+      wet: 0.3,
+      bumps: 0.05,
+    },
+    risks: [
+      {
+        finding: "work",
+        times: { battery: 3, throttle: 2.5, "air-filter": 1.2 },
+        grounds: { basis: "common practice", confidence: "low" },
+      },
+      { finding: "distance", times: { "under-60": 0.5, "over-200": 1.3 } },
+      { finding: "trips", times: { short: 1.3 } },
+    ],
+    signs: [
+      {
+        finding: "complaint.main",
+        gives: {
+          "shakes-at-idle": 0.48,
+          stalls: 0.3,
+          "hard-start": 0.06,
+          "lamp-only": 0.03,
+          shakes: 0.08,
+        },
+      },
+      {
+        finding: "onset",
+        gives: { months: 0.42, weeks: 0.2, "after-work": 0.22, "after-wet": 0.01 },
+      },
+      { finding: "trend", gives: { worse: 0.5, stable: 0.4 } },
+      { finding: "regime.smooths", gives: { yes: 0.82, partly: 0.12 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.015, "no-link": 0.9 } },
+      { finding: "regime.gear", gives: { "only-in-gear": 0.38 } },
+      { finding: "regime.air-conditioner", gives: { yes: 0.55 } },
+      { finding: "regime.electrics", gives: { yes: 0.15 } },
+      { finding: "codes", gives: { idle: 0.35, throttle: 0.08 } },
+      { finding: "exhaust.paper", gives: { steady: 0.75, flutter: 0.22 } },
+      { finding: "trim.idle", gives: { normal: 0.82 } },
+      { finding: "trim.speed", gives: { normal: 0.88 } },
+      { finding: "command", gives: { idle: 0.5 } },
+    ],
+    firstCheck: "check.load-toggles",
+    mend: "Clean the throttle body and idle valve; let the idle be learned again.",
+  },
+  {
+    id: "air-meter.faulty",
+    name: "Air meter dirty or failed, or its duct split",
+    about:
+      "The meter tells the control unit a wrong amount of air, or air slips in behind it " +
+      "through a split duct. The petrol no longer fits the air and all cylinders stumble, most " +
+      "when opening up.",
+    at: "engine",
+    part: { name: "air meter", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    shares: { distributor: 10, pack: 11, rail: 12, "coil-per-plug": 16 },
+    reach: { random: 0.75, own: 0.05, two: 0.03, bank: 0.03, none: 0.14 },
+    shows: 0.6,
+    regimes: {
+      coldStart: 0.35,
+      coldIdle: 0.5,
+      hotIdle: 0.5,
+      cruise: 0.5,
+      pull: 0.8,
+      wet: 0.3,
+      bumps: 0.2,
+    },
+    risks: [
+      {
+        finding: "work",
+        times: { "air-filter": 3, "connector-off": 1.5, throttle: 1.5, "head-or-manifold": 1.3 },
+        grounds: { basis: "common practice", confidence: "low" },
+      },
+      { finding: "distance", times: { "under-60": 0.6, "over-200": 1.2 } },
+    ],
+    signs: [
+      { finding: "onset", gives: { months: 0.34, weeks: 0.24, "after-work": 0.18, driving: 0.14 } },
+      { finding: "trend", gives: { worse: 0.6, stable: 0.36 } },
+      { finding: "regime.worst", gives: { "tip-in": 0.28, pull: 0.27, idle: 0.2, all: 0.13 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.02, "no-link": 0.88 } },
+      { finding: "codes", gives: { "air-metering": 0.45, lean: 0.3, rich: 0.12 } },
+      { finding: "smoke", gives: { black: 0.1, "not-told": 0.02 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.62, "dry-black": 0.18, pale: 0.12, "wet-petrol": 0.026, wet: 0.004 },
+      },
+      { finding: "trim.idle", gives: { normal: 0.38, rich: 0.24, lean: 0.22 } },
+      { finding: "trim.speed", gives: { lean: 0.38, raised: 0.22, normal: 0.3 } },
+      { finding: "intake-leak", gives: { hose: 0.2 } },
+      {
+        finding: "meter-unplugged",
+        gives: { yes: 0.75 },
+        grounds: { basis: "common practice", confidence: "low" },
+      },
+      { finding: "trim.load", gives: { lean: 0.4, raised: 0.2, normal: 0.3 } },
+    ],
+    firstCheck: "check.meter-unplug",
+    mend: "Mend the duct; clean the meter as the manual allows, or renew it.",
+  },
+  {
+    id: "map-sensor.faulty",
+    name: "Manifold pressure sensor or its hose faulty",
+    about:
+      "The sensor that measures suction in the intake, or its thin hose, gives a false " +
+      "pressure. The control unit then takes the load for higher than it is and drowns all " +
+      "cylinders in petrol.",
+    at: "engine",
+    part: { name: "manifold pressure sensor", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    shares: { distributor: 6, pack: 5.5, rail: 7.8, "coil-per-plug": 5.1 },
+    reach: { random: 0.85, own: 0.03, two: 0.02, bank: 0.02, none: 0.08 },
+    shows: 0.6,
+    regimes: {
+      coldStart: 0.65,
+      coldIdle: 0.65,
+      hotIdle: 0.8,
+      cruise: 0.65,
+      pull: 0.65,
+      wet: 0.3,
+      bumps: 0.1,
+    },
+    risks: [
+      { finding: "work", times: { "head-or-manifold": 1.8, "connector-off": 1.5, throttle: 1.4 } },
+    ],
+    signs: [
+      {
+        finding: "onset",
+        gives: { driving: 0.42, start: 0.18, "after-work": 0.1, weeks: 0.15, months: 0.08 },
+      },
+      { finding: "trend", gives: { stable: 0.55, worse: 0.42 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.02, "no-link": 0.89 } },
+      { finding: "codes", gives: { "air-metering": 0.6, rich: 0.35, catalyst: 0.06 } },
+      { finding: "smell", gives: { petrol: 0.3, "petrol-in-oil": 0.08, "rotten-egg": 0.1 } },
+      { finding: "smoke", gives: { black: 0.45, "not-told": 0.11 } },
+      {
+        finding: "plug.look",
+        gives: { "dry-black": 0.5, tan: 0.3, "wet-petrol": 0.106, wet: 0.014 },
+      },
+      { finding: "trim.idle", gives: { rich: 0.5, normal: 0.32 } },
+      { finding: "trim.speed", gives: { rich: 0.45, normal: 0.38 } },
+      { finding: "manifold-pressure", gives: { high: 0.5, swinging: 0.25 } },
+      { finding: "trim.load", gives: { rich: 0.45, normal: 0.4 } },
+    ],
+    wears: [{ fault: "plug.fouled", times: 2 }],
+    firstCheck: "check.codes",
+    mend: "Renew the hose, or the sensor.",
+  },
+  {
+    id: "exhaust.restricted",
+    name: "Exhaust or catalyst blocked",
+    about:
+      "The gas cannot get out, so fresh charge cannot get in; the engine is weak and stumbles " +
+      "the more it is asked for. Often a long drive with a misfire melted the catalyst.",
+    at: "engine",
+    part: { name: "catalyst", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    shares: { distributor: 7.1, pack: 6.5, rail: 6.8, "coil-per-plug": 8.2 },
+    reach: { random: 0.55, bank: 0.15, own: 0.12, two: 0.05, neighbours: 0.03, none: 0.1 },
+    shows: 0.8,
+    regimes: {
+      coldStart: 0.2,
+      coldIdle: 0.2,
+      hotIdle: 0.35,
+      cruise: 0.65,
+      pull: 0.95,
+      wet: 0.3,
+      bumps: 0.05,
+    },
+    risks: [
+      { finding: "driven-on", times: { no: 0.7, "under-10": 0.8, "10-100": 1.3, more: 2.5 } },
+      { finding: "distance", times: { "under-60": 0.4, "over-200": 1.5 } },
+      { finding: "oil.use", times: { much: 1.4 } },
+    ],
+    signs: [
+      {
+        finding: "complaint.main",
+        gives: {
+          "lacks-power": 0.58,
+          "jerks-under-load": 0.15,
+          "shakes-at-idle": 0.06,
+          stalls: 0.07,
+          shakes: 0.04,
+        },
+      },
+      { finding: "onset", gives: { weeks: 0.48, months: 0.24, driving: 0.16, "after-wet": 0.01 } },
+      { finding: "trend", gives: { worse: 0.8, stable: 0.17 } },
+      {
+        finding: "regime.worst",
+        gives: { "high-revs": 0.32, pull: 0.4, cruise: 0.1, all: 0.08, idle: 0.05 },
+      },
+      { finding: "regime.smooths", gives: { worse: 0.7, no: 0.18, partly: 0.08 } },
+      { finding: "regime.warmth", gives: { "hot-only": 0.25, always: 0.65 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.012 } },
+      { finding: "codes", gives: { catalyst: 0.45, "oxygen-sensor": 0.1 } },
+      { finding: "sound", gives: { hiss: 0.15 } },
+      { finding: "smell", gives: { "rotten-egg": 0.2, scorch: 0.25 } },
+      { finding: "exhaust.glowing", gives: { yes: 0.3 } },
+      { finding: "manifold-pressure", gives: { high: 0.42, normal: 0.48 } },
+      { finding: "trim.load", gives: { rich: 0.15, normal: 0.7 } },
+      { finding: "compression.running", gives: { high: 0.3 } },
+      { finding: "back-pressure", gives: { high: 0.88 } },
+    ],
+    firstCheck: "check.back-pressure",
+    mend: "Cure the misfire first, then renew the blocked part of the exhaust.",
+  },
+];

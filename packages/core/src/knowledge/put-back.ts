@@ -1,0 +1,129 @@
+// Between the last bolt and the first start: what is put back, in which order, and what is looked at twice.
+import type { PutBackRow } from "./schema.ts";
+
+export const PUT_BACK = [
+  {
+    id: "well.clean",
+    say: "Blow or wipe the plug well clean and dry. What lies in it falls into the cylinder or leads the spark away.",
+    cautions: ["hot-parts"],
+    order: 10,
+  },
+  {
+    id: "injector.seal",
+    say: "New seals on every injector that was out, oiled; press it home straight and refit its clip.",
+    cautions: ["fuel", "fuel-pressure"],
+    order: 20,
+  },
+  {
+    id: "plug.gap",
+    say: "Measure the gap of every plug, new ones too: {gap}. Bend the side electrode only, and leave fine-metal tips alone.",
+    without:
+      "Measure the gap of every plug, new ones too, against the vehicle maker's manual. Leave fine-metal tips alone.",
+    order: 30,
+  },
+  {
+    id: "plug.by-hand",
+    say: "Turn each plug in by hand, with a length of hose or the bare socket. It must run freely to its seat; if it binds, take it out and start again.",
+    cautions: ["hot-parts"],
+    order: 40,
+  },
+  {
+    id: "plug.torque",
+    say: "Tighten each plug to {torque}, threads dry and engine cold, unless the plug's own sheet says otherwise.",
+    without:
+      "Tighten each plug with a torque wrench, engine cold. Take the figure from the vehicle maker's manual.",
+    cautions: ["hot-parts"],
+    order: 50,
+  },
+  {
+    id: "belt.mark",
+    say: "Turn the engine over twice by hand with a wrench. All timing marks must meet again before the starter is touched.",
+    cautions: ["moving-parts"],
+    order: 60,
+  },
+  {
+    id: "boot.spring",
+    say: "Look into every boot: the spring is in it, straight, and as long as in the others.",
+    suits: ["pack", "rail", "hybrid", "coil-per-plug"],
+    order: 70,
+  },
+  {
+    id: "boot.home",
+    say: "Press every boot or cable fully onto its plug. It grips, and all sit at the same height.",
+    cautions: ["high-voltage"],
+    order: 80,
+  },
+  {
+    id: "coil.bolt",
+    say: "Fit all bolts of the coils, evenly and to the manual's torque. One of them may carry the ground.",
+    order: 90,
+  },
+  {
+    id: "lead.order",
+    say: "Follow every cable or coil plug to its cylinder and compare with the firing order.",
+    cautions: ["high-voltage"],
+    order: 100,
+  },
+  {
+    id: "intake.hose",
+    say: "Push on every intake and vacuum hose and tighten its clamp. A hose left off makes a misfire of its own.",
+    order: 110,
+  },
+  {
+    id: "ground.tight",
+    say: "Bolt every ground strap back to bare, clean metal.",
+    cautions: ["battery"],
+    order: 120,
+  },
+  {
+    id: "connector.click",
+    say: "Push each connector on until it clicks. Pull at it: it stays.",
+    cautions: ["high-voltage"],
+    order: 130,
+  },
+  {
+    id: "connector.lock",
+    say: "Only then close its lock. A lock that will not close tells that the connector is not home; never force it.",
+    order: 140,
+  },
+  {
+    id: "coolant.level",
+    say: "Fill and bleed the coolant as the manual says, engine cold.",
+    cautions: ["hot-parts"],
+    order: 150,
+  },
+  {
+    id: "oil.level",
+    say: "Read the oil level and smell the dipstick. Where petrol got into it, change the oil before the start.",
+    order: 160,
+  },
+  {
+    id: "tools.counted",
+    say: "Count tools, rags, bolts and caps. Look into the wells and along the belts for what was left behind.",
+    cautions: ["moving-parts"],
+    order: 170,
+  },
+  {
+    id: "battery.back",
+    say: "Connect the battery, positive pole first, negative last. Clock, radio and windows may have to be set again.",
+    cautions: ["battery"],
+    order: 180,
+  },
+  {
+    id: "fuel.leak-check",
+    say: "Ignition on for a few seconds, twice, without starting. Then look and smell along every fuel joint: dry, or do not start.",
+    cautions: ["fuel", "fuel-pressure"],
+    order: 190,
+  },
+  {
+    id: "codes.clear",
+    say: "Write down all codes, counts and the freeze frame, then clear them once. Only what comes back counts.",
+    order: 200,
+  },
+  {
+    id: "first-start",
+    say: "Start it in the open. It may idle roughly for some minutes while it learns anew. A blinking lamp, a knock or a smell of petrol: off at once.",
+    cautions: ["exhaust-gas", "moving-parts", "hot-parts"],
+    order: 210,
+  },
+] as const satisfies readonly PutBackRow[];

@@ -1,0 +1,98 @@
+// What must be put back, and how, before the first start after a repair?
+import { checkProfile } from "../engine/check-profile.ts";
+import type { EngineProfile, Figures, IgnitionKind, Range } from "../engine/profile.ts";
+import { PUT_BACK } from "../knowledge/put-back.ts";
+import type { PutBackRow } from "../knowledge/schema.ts";
+import { convert } from "../units/convert.ts";
+import { nearest } from "../units/nearest.ts";
+import { InputError, type Problem, pointer } from "../units/problem.ts";
+
+/** The units in which a user reads gap and torque. */
+export interface ShopUnits {
+  readonly gap: "mm" | "thou" | "in";
+  readonly torque: "N·m" | "lb·ft" | "lb·in" | "kgf·m";
+}
+
+export interface PutBackLine {
+  readonly id: string;
+  /** What the hand does, with the profile's figures in the user's units. */
+  readonly say: string;
+  /** The line wants a figure that the profile does not hold: it must come from the maker's manual. */
+  readonly isFigureMissing: boolean;
+  /** Ids of cautions. */
+  readonly cautions: readonly string[];
+}
+
+const METRIC: ShopUnits = { gap: "mm", torque: "N·m" };
+
+/** Digits after the point, as gauges and wrenches are marked. */
+const DIGITS = { mm: 2, thou: 0, in: 3, N·m: 0, lb·ft: 1, lb·in: 0, kgf·m: 1 } as const;
+
+/**
+ * The steps with these ids, in the order in which the hand does them, each once; steps that the
+ * ignition kind has no part for are left out. Throws an `InputError` when the profile is not sound or an
+ * id is not known (`/0` is the first id).
+ */
+export function putBackList(
+  profile: EngineProfile,
+  ids: readonly string[],
+  units: ShopUnits = METRIC,
+): readonly PutBackLine[] {
+  const problems = [...checkProfile(profile), ...ids.flatMap(unknownStep)];
+  if (problems.length > 0) throw new InputError(problems);
+  return rows()
+    .filter(({ id, suits }) => ids.includes(id) && isThere(suits, profile.ignition))
+    .sort((a, b) => a.order - b.order)
+    .map((row) => lineOf(row, profile.figures ?? {}, units));
+}
+
+/** The rows by their shape alone: which of them hold figures or kinds is not the types' business. */
+function rows(): readonly PutBackRow[] {
+  return PUT_BACK;
+}
+
+function unknownStep(id: string, i: number): readonly Problem[] {
+  const known = rows().map((row) => row.id);
+  if (known.includes(id)) return [];
+  const near = nearest(id, known, Number.POSITIVE_INFINITY).slice(0, 2);
+  return [
+    {
+      code: "put-back-unknown",
+      path: pointer(i),
+      message: `There is no step ${JSON.stringify(id)} in the put-back list.`,
+      hint: `Did you mean ${near.map((each) => `"${each}"`).join(" or ")}?`,
+    },
+  ];
+}
+
+function isThere(suits: readonly IgnitionKind[] | undefined, kind: IgnitionKind): boolean {
+  return suits === undefined || suits.includes(kind);
+}
+
+function lineOf(row: PutBackRow, figures: Figures, units: ShopUnits): PutBackLine {
+  const gap = sayRange(figures.plugGapMm, "mm", units.gap);
+  const torque = sayRange(figures.plugTorqueNm, "N·m", units.torque);
+  const isFigureMissing =
+    (row.say.includes("{gap}") && gap === undefined) ||
+    (row.say.includes("{torque}") && torque === undefined);
+  const say = isFigureMissing ? (row.without ?? row.say) : row.say;
+  return {
+    id: row.id,
+    say: say.replace("{gap}", gap ?? "").replace("{torque}", torque ?? ""),
+    isFigureMissing,
+    cautions: row.cautions ?? [],
+  };
+}
+
+/** "1.00 to 1.10 mm"; one figure where both ends read alike. */
+function sayRange(
+  range: Range | undefined,
+  from: "mm" | "N·m",
+  to: ShopUnits["gap"] | ShopUnits["torque"],
+): string | undefined {
+  if (!range) return undefined;
+  const [low, high] = range.map((value) =>
+    convert<"mm" | "N·m">(value, from, to).toFixed(DIGITS[to]),
+  );
+  return low === high ? `${low} ${to}` : `${low} to ${high} ${to}`;
+}

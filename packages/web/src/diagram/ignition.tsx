@@ -1,0 +1,70 @@
+// How the plugs get their spark, seen from the side as the eye meets it under the cover: what sits where,
+// and where there are cables. Four plugs stand for any number.
+import type { IgnitionKind } from "@half-order/core";
+import type { VNode } from "preact";
+
+const PLUGS = [20, 60, 100, 140];
+const TOP = 62;
+
+export function Ignition({ kind }: { kind: IgnitionKind }): VNode {
+  return (
+    <svg class="ignition" viewBox="0 0 160 100" aria-hidden="true">
+      <path class="part" d="M4 84H156" />
+      {PLUGS.map((x) => (
+        <path key={x} class="plug" d={`M${x} ${TOP}V96M${x - 5} 80H${x + 5}`} />
+      ))}
+      {DRAW[kind]}
+    </svg>
+  );
+}
+
+/** A cable that hangs from one point to the top of a plug. */
+function cable(fromX: number, fromY: number, toX: number): string {
+  return `M${fromX} ${fromY}C${fromX} ${fromY - 16} ${toX} ${fromY - 12} ${toX} ${TOP}`;
+}
+
+const cap = PLUGS.map((x, i) => cable(62 + 12 * i, 24, x)).join("");
+const block = PLUGS.map((x, i) => cable(56 + 16 * i, 26, x)).join("");
+
+const DRAW: Readonly<Record<IgnitionKind, VNode>> = {
+  distributor: (
+    <>
+      <path class="cable" d={cap} />
+      <path class="solid" d="M54 46A26 26 0 0 1 106 46Z" />
+      <path class="part" d="M72 46V58H88V46" />
+    </>
+  ),
+  pack: (
+    <>
+      <path class="cable" d={block} />
+      <path class="solid" d="M44 30H116V52H44Z" />
+      {PLUGS.map((x, i) => (
+        <path key={x} class="solid" d={`M${51 + 16 * i} 30V22H${61 + 16 * i}V30Z`} />
+      ))}
+    </>
+  ),
+  rail: (
+    <>
+      <path class="solid" d="M8 38H152V54H8Z" />
+      <path class="part" d="M152 42H158V50H152" />
+      <path class="boot" d={PLUGS.map((x) => `M${x} 54V${TOP + 6}`).join("")} />
+    </>
+  ),
+  hybrid: (
+    <>
+      <path class="cable" d="M32 46C40 30 60 34 60 62M112 46C120 30 140 34 140 62" />
+      {[20, 100].map((x) => (
+        <path key={x} class="solid" d={`M${x - 12} 36H${x + 12}V56H${x - 12}Z`} />
+      ))}
+      <path class="boot" d="M20 56V68M100 56V68" />
+    </>
+  ),
+  "coil-per-plug": (
+    <>
+      {PLUGS.map((x) => (
+        <path key={x} class="solid" d={`M${x - 10} 34H${x + 10}V50H${x - 10}Z`} />
+      ))}
+      <path class="boot" d={PLUGS.map((x) => `M${x} 50V${TOP + 6}`).join("")} />
+    </>
+  ),
+};

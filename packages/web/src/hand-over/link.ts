@@ -1,0 +1,30 @@
+// A case as a link: the whole case stands in the address after '#', which no browser sends to a server.
+import type { Problem } from "@half-order/core";
+import type { CaseDocument } from "@half-order/core/wire";
+import { type FileReading, readCaseFile } from "../state/file.ts";
+import { LINK } from "../text/en-hand-over.ts";
+import { pack, unpack } from "./pack.ts";
+
+const MARK = "#/link/";
+
+/** The part of an address from `#` on that carries a case. */
+export async function writeLink(doc: CaseDocument): Promise<string> {
+  return MARK + (await pack(JSON.stringify(doc)));
+}
+
+/**
+ * The case in the part of an address from `#` on; `undefined` when that part carries none. Never rejects
+ * for what stands in the address. The checks are loaded only when there is something to check.
+ */
+export async function readLink(hash: string): Promise<FileReading | undefined> {
+  if (!hash.startsWith(MARK)) return undefined;
+  // Programs that turn text into links like to take the full stop of the sentence along.
+  const packed = hash.slice(MARK.length).replace(/[^\w-]+$/, "");
+  const unpacked = await unpack(packed);
+  if ("trouble" in unpacked) return { problems: [linkProblem(LINK.trouble[unpacked.trouble])] };
+  return readCaseFile(new Blob([unpacked.text]));
+}
+
+function linkProblem([message, hint]: readonly [string, string]): Problem {
+  return { code: "link-unreadable", path: "", message, hint };
+}

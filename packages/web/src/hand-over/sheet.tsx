@@ -1,0 +1,181 @@
+// The one page that is handed on: engine, picture, findings, what was checked and mended, what remains
+// likely, cautions. The same on the screen and on paper.
+import {
+  checkRecord,
+  type Engine,
+  type EngineProfile,
+  type Ranking,
+  REPAIRS,
+  wearReport,
+} from "@half-order/core";
+import type { CaseDocument } from "@half-order/core/wire";
+import type { ComponentChildren, VNode } from "preact";
+import { Block } from "../diagram/block.tsx";
+import { Dial } from "../diagram/dial.tsx";
+import type { Look } from "../diagram/mark.tsx";
+import { checkRow, findingRow } from "../state/catalogue.ts";
+import { sayEngine, sayProfile } from "../text/answer.ts";
+import { NAME, RANKING } from "../text/en.ts";
+import { SHEET } from "../text/en-hand-over.ts";
+import { Bar } from "../ui/chance.tsx";
+import {
+  type AnswerLine,
+  answerLines,
+  cautionsOf,
+  type LikelyLine,
+  likelyLines,
+  plugLine,
+  sayRepair,
+} from "./summary.ts";
+
+export interface SheetProps {
+  readonly doc: CaseDocument;
+  readonly engine: Engine;
+  /** `undefined` while it is weighed. */
+  readonly ranking: Ranking | undefined;
+  readonly look: Look;
+  /** Milliseconds since 1970 of the last change. */
+  readonly changed: number;
+  /** Stands beside the findings on paper, e.g. the way back into the case. */
+  readonly children?: ComponentChildren;
+}
+
+export function Sheet({ doc, engine, ranking, look, changed, children }: SheetProps): VNode {
+  const { does, checked } = answerLines(doc.findings, findingRow);
+  return (
+    <article class="sheet">
+      <SheetHead doc={doc} engine={engine} changed={changed} />
+      <div class="sheet-side">
+        <div class="sheet-picture">
+          <Dial engine={engine} look={look} />
+          <Block engine={engine} look={look} />
+          <p class="fine">{SHEET.dial}</p>
+        </div>
+        <section>
+          <h2>{SHEET.does}</h2>
+          <Lines of={does} />
+        </section>
+        {children}
+      </div>
+      <div class="sheet-body">
+        <section>
+          <h2>{doc.findings.length > 0 ? SHEET.remains : SHEET.before}</h2>
+          {ranking ? <Likely ranking={ranking} /> : <p>{SHEET.weighing}</p>}
+        </section>
+        <section>
+          <h2>{SHEET.checked}</h2>
+          <Lines of={checked} />
+        </section>
+        <section>
+          <h2>{SHEET.mended}</h2>
+          <Mended doc={doc} engine={engine} />
+        </section>
+        <LastPlugs doc={doc} profile={engine.profile} />
+      </div>
+      <section class="sheet-care">
+        <h2>{SHEET.cautions}</h2>
+        {ranking && (
+          <ul class="caution">
+            {cautionsOf(ranking, (id) => checkRow(id)?.cautions ?? []).map(({ id, say }) => (
+              <li key={id}>{say}</li>
+            ))}
+          </ul>
+        )}
+        <p class="fine">{SHEET.overrule}</p>
+      </section>
+    </article>
+  );
+}
+
+function SheetHead({
+  doc,
+  engine,
+  changed,
+}: Pick<SheetProps, "doc" | "engine" | "changed">): VNode {
+  const name = sayProfile(doc.engine);
+  const facts = sayEngine(engine.profile);
+  const date = new Intl.DateTimeFormat(undefined, { dateStyle: "long" });
+  return (
+    <header class="sheet-head">
+      <p class="fine">
+        {NAME}: {SHEET.about}, {SHEET.on(date.format(changed))}
+      </p>
+      <h2 class="title">{doc.title ?? name}</h2>
+      <p>{[...(doc.title ? [name] : []), ...(facts === name ? [] : [facts])].join(", ")}</p>
+      {doc.note && (
+        <p>
+          <b>{SHEET.note}:</b> {doc.note}
+        </p>
+      )}
+      {doc.closed && <p>{SHEET.closed(date.format(new Date(doc.closed)))}</p>}
+    </header>
+  );
+}
+
+/** Above this the findings are told to contradict each other. */
+const CONFLICT_DB = 3;
+
+function Likely({ ranking }: { ranking: Ranking }): VNode {
+  const lines = likelyLines(ranking, RANKING.somethingElse);
+  return (
+    <>
+      {ranking.fit.conflictDb > CONFLICT_DB && <p class="wrong">{SHEET.disagree}</p>}
+      <ol class="sheet-ranked">
+        {lines.map((line, i) => (
+          <LikelyRow key={line.key} of={line} isLeader={i === 0} />
+        ))}
+      </ol>
+    </>
+  );
+}
+
+function LikelyRow({ of, isLeader }: { of: LikelyLine; isLeader: boolean }): VNode {
+  return (
+    <li>
+      <p class="sheet-name">
+        <b>{of.name}</b>
+        {of.mend && <small>{of.mend}</small>}
+      </p>
+      <p class="sheet-chance">
+        {of.words}
+        <small>{of.number}</small>
+      </p>
+      <Bar of={of.probability} isLeader={isLeader} />
+    </li>
+  );
+}
+
+function Lines({ of }: { of: readonly AnswerLine[] }): VNode {
+  if (of.length === 0) return <p class="help">{SHEET.nothing}</p>;
+  return (
+    <ul class="sheet-lines">
+      {of.map(({ asked, answer }) => (
+        <li key={`${asked} ${answer}`}>
+          {asked} <b>{answer}</b>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+const repairRows = new Map<string, (typeof REPAIRS)[number]>(REPAIRS.map((row) => [row.id, row]));
+
+function Mended({ doc, engine }: Pick<SheetProps, "doc" | "engine">): VNode {
+  const lines = (doc.repairs ?? []).map((repair) => ({
+    asked: `${sayRepair(repair, repairRows.get(repair.repair), engine)}:`,
+    answer: repair.result ? SHEET.results[repair.result] : SHEET.notTried,
+  }));
+  return <Lines of={lines} />;
+}
+
+/** Nothing while no set has come out, or where the last record is of another engine. */
+function LastPlugs({ doc, profile }: { doc: CaseDocument; profile: EngineProfile }): VNode | null {
+  const record = doc.records?.at(-1);
+  if (!record || checkRecord(profile, record).length > 0) return null;
+  return (
+    <section>
+      <h2>{SHEET.plugs}</h2>
+      <Lines of={[plugLine(record, wearReport(profile, record))]} />
+    </section>
+  );
+}

@@ -1,0 +1,160 @@
+// What belongs on the one page that is handed on? A case and its ranking in, lines to print out.
+import {
+  CAUTIONS,
+  type CautionRow,
+  type CylinderName,
+  type Engine,
+  type Finding,
+  type FindingRow,
+  type PlugRecord,
+  type RankedFault,
+  type Ranking,
+  type RepairDone,
+  type RepairRow,
+  sayProbability,
+  type Topic,
+  type WearReport,
+} from "@half-order/core";
+import { sayDay } from "../record/day.ts";
+import { sayQuantity } from "../state/unit.ts";
+import { sayAnswer, sayAsked } from "../text/answer.ts";
+import { LEDGER, list } from "../text/en.ts";
+import { WEAR } from "../text/en-record.ts";
+import { sayPercent } from "../ui/chance.tsx";
+
+/** One answer: what was asked, and what was seen. */
+export interface AnswerLine {
+  readonly asked: string;
+  readonly answer: string;
+}
+
+export interface LikelyLine {
+  readonly key: string;
+  readonly name: string;
+  readonly mend: string;
+  readonly probability: number;
+  /** "about 6 in 10". */
+  readonly words: string;
+  /** "61 %". */
+  readonly number: string;
+}
+
+/** Topics of what somebody looked at, measured or tried; all others tell what the engine does. */
+const CHECKED: ReadonlySet<Topic> = new Set(["plugs and wells", "live data", "measured", "tried"]);
+
+export interface AnswerLines {
+  readonly does: readonly AnswerLine[];
+  readonly checked: readonly AnswerLine[];
+}
+
+/**
+ * The answers in the order in which they were given. Cylinders with the same answer to the same question
+ * share a line, so that six good plugs do not fill half a page.
+ */
+export function answerLines(
+  findings: readonly Finding[],
+  rowOf: (id: string) => FindingRow | undefined,
+): AnswerLines {
+  const groups = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const key = JSON.stringify([finding.finding, finding.answer, finding.cylinder === undefined]);
+    groups.set(key, [...(groups.get(key) ?? []), finding]);
+  }
+  const does: AnswerLine[] = [];
+  const checked: AnswerLine[] = [];
+  for (const same of groups.values()) {
+    const [first] = same;
+    if (!first) continue;
+    const row = rowOf(first.finding);
+    const line = { asked: sayAskedOfAll(row, first, same), answer: sayAnswer(row, first.answer) };
+    (row && CHECKED.has(row.topic) ? checked : does).push(line);
+  }
+  return { does, checked };
+}
+
+function sayAskedOfAll(
+  row: FindingRow | undefined,
+  first: Finding,
+  same: readonly Finding[],
+): string {
+  if (first.cylinder === undefined) return sayAsked(row, first);
+  const cylinders = same.flatMap(({ cylinder }) => cylinder ?? []);
+  return sayAsked(row, { finding: first.finding, cylinder: list(cylinders) });
+}
+
+/** Faults less likely than this need no line of the page. */
+const WORTH_A_LINE = 0.02;
+const MOST_LINES = 5;
+
+/** What remains likely, the likeliest first, with what no catalogue holds in its place among them. */
+export function likelyLines(ranking: Ranking, somethingElse: string): readonly LikelyLine[] {
+  const faults = ranking.ranking
+    .filter(({ probability }) => probability >= WORTH_A_LINE)
+    .slice(0, MOST_LINES)
+    .map((fault) => likelyLine(`${fault.fault}@${fault.place}`, fault));
+  const other = likelyLine("something-else", {
+    name: somethingElse,
+    mend: "",
+    probability: ranking.somethingElse,
+  });
+  return [...faults, other].sort((a, b) => b.probability - a.probability);
+}
+
+function likelyLine(
+  key: string,
+  { name, mend, probability }: Pick<RankedFault, "name" | "mend" | "probability">,
+): LikelyLine {
+  const [words, number] = [sayProbability(probability), sayPercent(probability)];
+  return { key, name, mend, probability, words, number };
+}
+
+/** A repair as it was done here: "Renew the coil of 2 and 5". */
+export function sayRepair(
+  { repair, cylinder }: RepairDone,
+  row: RepairRow | undefined,
+  engine: Engine,
+): string {
+  const place = cylinder === undefined ? "" : list(cylindersOf(row, cylinder, engine));
+  const name = row?.name ?? repair;
+  if (name.includes("{at}")) return name.replace("{at}", place);
+  return place === "" ? name : `${name} (${LEDGER.cylinder(place)})`;
+}
+
+/** All cylinders that share the part which was named by one of them. */
+function cylindersOf(
+  row: RepairRow | undefined,
+  cylinder: CylinderName,
+  engine: Engine,
+): readonly CylinderName[] {
+  const own = engine.names.indexOf(cylinder);
+  const sharing =
+    row?.at === "coil"
+      ? engine.groups.find((group) => group.includes(own))
+      : row?.at === "connector"
+        ? engine.connectors.find(({ cylinders }) => cylinders.includes(own))?.cylinders
+        : undefined;
+  return sharing?.map((c) => engine.names[c] ?? c) ?? [cylinder];
+}
+
+/** The cautions that the answers call for, then those of the check that comes first; none twice. */
+export function cautionsOf(
+  ranking: Ranking,
+  ofCheck: (id: string) => readonly string[],
+): readonly CautionRow[] {
+  const first = ranking.ranking[0]?.firstCheck;
+  const ids = [...ranking.cautions, ...(first === undefined ? [] : ofCheck(first))];
+  return [...new Set(ids)].flatMap((id) => CAUTIONS.find((row) => row.id === id) ?? []);
+}
+
+/** The last set of plugs that came out: when, with which gaps, and what that points to. */
+export function plugLine(record: PlugRecord, report: WearReport): AnswerLine {
+  const gaps = report.lines.map(
+    ({ cylinder, gapMm, isOutlier }) =>
+      `${cylinder}: ${sayQuantity(gapMm, "gap")}${isOutlier ? ` (${WEAR.standsApart})` : ""}`,
+  );
+  const words = report.patterns.map(({ say }) => say);
+  return {
+    asked: `${sayDay(record.when)}, ${sayQuantity(record.odometerKm, "distance")}:`,
+    answer: [gaps.join(", "), ...words].filter((part) => part !== "").join(". "),
+  };
+}

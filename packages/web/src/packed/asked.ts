@@ -1,0 +1,31 @@
+// Findings and checks. The six first questions come at once, the rows of all others are filled in when they
+// are needed: few who are at the roadside ever need them all.
+import type { CheckRow, FindingRow, Knowledge } from "@half-order/core";
+import address from "#packed/asked.json?url";
+import laterAddress from "#packed/later.json?url";
+import { fetched } from "./fetched.ts";
+
+export interface Later {
+  readonly findings: readonly FindingRow[];
+  readonly others: Partial<Knowledge>;
+}
+
+export const asked = await fetched<{
+  readonly findings: readonly FindingRow[];
+  readonly checks: readonly CheckRow[];
+}>(address);
+
+let later: Promise<Later> | undefined;
+
+/** Fills in the findings that come later, once; rejects when they cannot be had now. */
+export function fillFindings(): Promise<Later> {
+  later ??= fetched<Later>(laterAddress).then((file) => {
+    const rows = new Map(asked.findings.map((row) => [row.id, row]));
+    for (const row of file.findings) Object.assign(rows.get(row.id) ?? {}, row);
+    return file;
+  });
+  later.catch(() => {
+    later = undefined;
+  });
+  return later;
+}

@@ -1,0 +1,61 @@
+// The records of the open case, and the one that is being written. What is written survives a reload and a
+// dead battery, like every answer.
+import type { PlugRecord } from "@half-order/core";
+import { computed, effect, signal } from "@preact/signals";
+import { openCase } from "../state/case.ts";
+import { today } from "./day.ts";
+import { type Draft, isEmpty, newDraft } from "./draft.ts";
+
+const NO_RECORDS: readonly PlugRecord[] = [];
+
+export const records = computed(() => openCase.value?.doc.records ?? NO_RECORDS);
+
+export function setRecords(next: readonly PlugRecord[]): void {
+  const kept = openCase.value;
+  if (!kept) return;
+  openCase.value = { ...kept, changed: Date.now(), doc: { ...kept.doc, records: next } };
+}
+
+/** The draft of the open case. */
+export const draft = signal<Draft>({ when: "", plugs: [] });
+/** False once the device has refused to keep a draft. */
+export const isDraftKept = signal(true);
+
+const keyOf = (caseId: string): string => `half-order.record.${caseId}`;
+
+/** Takes up the draft of a case where it was left, and keeps it from now on; returns the end of that. */
+export function followDraft(caseId: string): () => void {
+  draft.value = read(caseId) ?? newDraft(today(), records.peek());
+  return effect(() => write(caseId, draft.value));
+}
+
+function read(caseId: string): Draft | undefined {
+  try {
+    const value: unknown = JSON.parse(localStorage.getItem(keyOf(caseId)) ?? "null");
+    return isDraft(value) ? value : undefined;
+  } catch {
+    // A device that lets nobody look has kept nothing; what was cut off is no draft.
+    return undefined;
+  }
+}
+
+/** Only this page writes drafts: enough to know that it is one. */
+function isDraft(value: unknown): value is Draft {
+  return (
+    typeof value === "object" &&
+    value !== null &&
+    typeof (value as Partial<Draft>).when === "string" &&
+    Array.isArray((value as Partial<Draft>).plugs)
+  );
+}
+
+function write(caseId: string, value: Draft): void {
+  try {
+    if (isEmpty(value)) localStorage.removeItem(keyOf(caseId));
+    else localStorage.setItem(keyOf(caseId), JSON.stringify(value));
+    isDraftKept.value = true;
+  } catch {
+    // Said on the screen.
+    isDraftKept.value = false;
+  }
+}

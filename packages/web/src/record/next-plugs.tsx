@@ -1,0 +1,137 @@
+// When are the next plugs due? By distance, by months or by the gap, and as an entry for a calendar.
+import {
+  calendarFile,
+  type EngineProfile,
+  InputError,
+  type NextService,
+  type PlugRecord,
+  type WearReport,
+} from "@half-order/core";
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { openCase } from "../state/case.ts";
+import { sayAbout } from "../state/unit.ts";
+import { sayProfile } from "../text/answer.ts";
+import { NEXT } from "../text/en-record.ts";
+import { Option } from "../ui/option.tsx";
+import { Problems } from "../ui/problems.tsx";
+import { QuantityField } from "../ui/quantity-field.tsx";
+import { sayDay } from "./day.ts";
+import { fittedDay, nextAfter, paceOf, type WentIn } from "./plan.ts";
+import { saveFile } from "./save.ts";
+
+interface NextPlugsProps {
+  readonly profile: EngineProfile;
+  readonly record: PlugRecord;
+  readonly records: readonly PlugRecord[];
+  readonly report: WearReport;
+}
+
+export function NextPlugs({ profile, record, records, report }: NextPlugsProps): VNode {
+  const [wentIn, setWentIn] = useState<WentIn>("new");
+  const [typedPace, setPace] = useState<number | undefined>();
+  const [typedDay, setDay] = useState("");
+  const kmPerYear = typedPace ?? paceOf(records);
+  const fittedOn = typedDay || fittedDay(record, records, kmPerYear);
+  const next = guarded(() => nextAfter(profile, record, report, { wentIn, kmPerYear, fittedOn }));
+  return (
+    <section class="next-plugs">
+      <h2>{NEXT.title}</h2>
+      <fieldset class="options went-in">
+        <legend>{NEXT.wentIn}</legend>
+        {(["new", "same"] as const).map((each) => (
+          <Option
+            key={each}
+            say={NEXT.wentInWords[each]}
+            isGiven={wentIn === each}
+            onClick={() => setWentIn(each)}
+          />
+        ))}
+      </fieldset>
+      <QuantityField
+        label={NEXT.pace}
+        help={NEXT.paceHelp}
+        quantity="distance"
+        value={kmPerYear}
+        onChange={setPace}
+        within={[1, 1_000_000]}
+      />
+      {wentIn === "same" && (
+        <div class="field">
+          <label>
+            {NEXT.fittedOn}
+            <input
+              type="date"
+              value={fittedOn ?? ""}
+              max={record.when}
+              onChange={(event) => setDay(event.currentTarget.value)}
+            />
+          </label>
+        </div>
+      )}
+      {next instanceof InputError ? (
+        <Problems title={NEXT.cannot} of={next.problems} />
+      ) : (
+        <Due next={next} profile={profile} />
+      )}
+    </section>
+  );
+}
+
+function guarded(work: () => NextService | undefined): NextService | undefined | InputError {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof InputError) return error;
+    throw error;
+  }
+}
+
+interface DueProps {
+  readonly next: NextService | undefined;
+  readonly profile: EngineProfile;
+}
+
+function Due({ next, profile }: DueProps): VNode {
+  if (!next || (next.atKm === undefined && next.onDay === undefined)) {
+    return <p class="help">{NEXT.unknown}</p>;
+  }
+  const { atKm, dueOn, by } = next;
+  const at = atKm === undefined ? undefined : sayAbout(atKm, "distance", 4);
+  const words = [at && NEXT.at(at), dueOn && NEXT.on(sayDay(dueOn))].filter(Boolean).join(", ");
+  return (
+    <div class="due">
+      <p class="act">{words}</p>
+      <p class="help">
+        {at && dueOn && NEXT.whichever} {by && NEXT.by[by]}
+      </p>
+      {dueOn ? (
+        <button
+          type="button"
+          class="option is-finish"
+          onClick={() => saveEntry(dueOn, at, profile)}
+        >
+          {NEXT.calendar}
+        </button>
+      ) : (
+        <p class="help">{NEXT.noDay}</p>
+      )}
+    </div>
+  );
+}
+
+/** Weeks ahead, so that plugs can be bought. */
+const REMIND_DAYS = 14;
+
+function saveEntry(day: string, at: string | undefined, profile: EngineProfile): void {
+  const engine = sayProfile(profile);
+  const text = calendarFile({
+    day,
+    summary: NEXT.event(engine),
+    description: at === undefined ? NEXT.eventAbout : `${NEXT.at(at)}. ${NEXT.eventAbout}`,
+    uid: `${openCase.value?.id ?? engine}-plugs@half-order`,
+    stamp: `${new Date().toISOString().slice(0, 19)}Z`,
+    remindDays: REMIND_DAYS,
+  });
+  saveFile(new Blob([text], { type: "text/calendar" }), NEXT.fileName(day));
+}

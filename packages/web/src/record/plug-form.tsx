@@ -1,0 +1,101 @@
+// The plug in hand: its gap, its look, what went in instead of it, its photo.
+import type { CylinderName, Engine } from "@half-order/core";
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { PLUG_LOOKS, type PlugLook } from "../diagram/plug-geometry.ts";
+import { inOrder, PlugLooks } from "../diagram/plug-picker.tsx";
+import { sayQuantity } from "../state/unit.ts";
+import { RECORD } from "../text/en-record.ts";
+import { QuantityField } from "../ui/quantity-field.tsx";
+import { type Draft, plugOf, setField, withPlug, withSameForAll } from "./draft.ts";
+
+interface PlugFormProps {
+  readonly engine: Engine;
+  readonly draft: Draft;
+  readonly inHand: CylinderName;
+  readonly onChange: (draft: Draft) => void;
+  readonly onTake: (cylinder: CylinderName) => void;
+  /** Stands between the fields and the looks, e.g. a photo. */
+  readonly children: VNode;
+}
+
+export function PlugForm(props: PlugFormProps): VNode {
+  const { engine, draft, inHand, onChange, onTake, children } = props;
+  const [isSpread, setSpread] = useState(false);
+  const plug = plugOf(draft, inHand);
+  const order = inOrder(engine);
+  const next = order[order.indexOf(inHand) + 1];
+  const set = <K extends "gapMm" | "look" | "torqueNm" | "part">(
+    field: K,
+    value: (typeof plug)[K],
+  ): void => {
+    setSpread(false);
+    onChange(withPlug(draft, setField(plug, field, value)));
+  };
+  return (
+    <section class="plug-form" key={inHand} aria-label={RECORD.plug(String(inHand))}>
+      <h3>{RECORD.plug(String(inHand))}</h3>
+      <QuantityField
+        label={RECORD.gap}
+        quantity="gap"
+        value={plug.gapMm}
+        onChange={(value) => set("gapMm", value)}
+        within={[0, 5]}
+      />
+      <PlugLooks cylinder={inHand} look={asLook(plug.look)} onPick={(look) => set("look", look)} />
+      {children}
+      <div class="pair-of-fields">
+        <QuantityField
+          label={RECORD.torque}
+          help={torqueHelp(engine)}
+          quantity="torque"
+          value={plug.torqueNm}
+          onChange={(value) => set("torqueNm", value)}
+          within={[1, 100]}
+        />
+        <div class="field">
+          <label>
+            {RECORD.part}
+            <input
+              maxLength={80}
+              autocomplete="off"
+              spellcheck={false}
+              value={plug.part ?? ""}
+              onInput={(event) => set("part", event.currentTarget.value || undefined)}
+            />
+          </label>
+        </div>
+      </div>
+      <div class="plug-steps">
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            onChange(withSameForAll(draft, inHand, order));
+            setSpread(true);
+          }}
+        >
+          {RECORD.sameForAll}
+        </button>
+        <span role="status">{isSpread ? RECORD.sameDone : ""}</span>
+      </div>
+      {next !== undefined && (
+        <button type="button" class="option" onClick={() => onTake(next)}>
+          {RECORD.nextPlug(String(next))}
+        </button>
+      )}
+    </section>
+  );
+}
+
+/** A look that this page can draw; a record of another program may hold others. */
+export function asLook(look: string | undefined): PlugLook | undefined {
+  return PLUG_LOOKS.find((known) => known === look);
+}
+
+function torqueHelp({ profile }: Engine): string {
+  const range = profile.figures?.plugTorqueNm;
+  if (!range) return RECORD.torqueHelp;
+  const [low, high] = range.map((torque) => sayQuantity(torque, "torque"));
+  return `${RECORD.torqueManual(`${low}–${high}`)} ${RECORD.torqueHelp}`;
+}

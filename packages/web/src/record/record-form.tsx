@@ -1,0 +1,172 @@
+// A record while it is written: the day and the distances, then plug after plug.
+import { type CylinderName, checkRecord, type Engine, type Problem } from "@half-order/core";
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { inOrder, PlugRow } from "../diagram/plug-picker.tsx";
+import { giveAnswer } from "../state/case.ts";
+import { checkRow } from "../state/catalogue.ts";
+import { RECORD } from "../text/en-record.ts";
+import { Cautions } from "../ui/caution.tsx";
+import { Problems } from "../ui/problems.tsx";
+import { QuantityField } from "../ui/quantity-field.tsx";
+import { draft, isDraftKept, records, setRecords } from "./book.ts";
+import { sayDay, today } from "./day.ts";
+import { type Draft, isEmpty, newDraft, recordOf, setField, withRecord } from "./draft.ts";
+import { PhotoField } from "./photo-field.tsx";
+import { DRAFT_DAY } from "./photo-store.ts";
+import { asLook, PlugForm } from "./plug-form.tsx";
+import type { Photos } from "./use-photos.ts";
+
+const FARTHEST_KM = 3_000_000;
+
+interface RecordFormProps {
+  readonly engine: Engine;
+  readonly caseId: string;
+  readonly photos: Photos;
+  /** After a record was kept. */
+  readonly onKeep: (day: string) => void;
+}
+
+export function RecordForm({ engine, caseId, photos, onKeep }: RecordFormProps): VNode {
+  const [inHand, setInHand] = useState<CylinderName>(inOrder(engine)[0] ?? 1);
+  const now = draft.value;
+  const set = (next: Draft): void => {
+    draft.value = next;
+  };
+  const drawn = new Map(
+    now.plugs.map((plug) => [plug.cylinder, { look: asLook(plug.look) }] as const),
+  );
+  return (
+    <section class="record-form">
+      <h2>{now.was === undefined ? RECORD.new : RECORD.change(sayDay(now.was))}</h2>
+      <section class="record-care" aria-label={RECORD.cautions}>
+        <Cautions ids={checkRow("check.plugs-out")?.cautions ?? []} />
+      </section>
+      <Distances draft={now} onChange={set} />
+      <PlugRow engine={engine} plugs={drawn} inHand={inHand} onTake={setInHand} />
+      <PlugForm engine={engine} draft={now} inHand={inHand} onChange={set} onTake={setInHand}>
+        <PhotoField
+          key={inHand}
+          at={{ caseId, day: now.was ?? DRAFT_DAY, cylinder: inHand }}
+          photo={photos.of.get(inHand)}
+          onChange={photos.set}
+        />
+      </PlugForm>
+      <Keep engine={engine} photos={photos} onKeep={onKeep} />
+    </section>
+  );
+}
+
+interface DistancesProps {
+  readonly draft: Draft;
+  readonly onChange: (draft: Draft) => void;
+}
+
+function Distances({ draft: now, onChange }: DistancesProps): VNode {
+  return (
+    <div class="pair-of-fields">
+      <div class="field">
+        <label>
+          {RECORD.when}
+          <input
+            type="date"
+            required
+            max={today()}
+            value={now.when}
+            onChange={(event) => {
+              const day = event.currentTarget.value;
+              if (day !== "") onChange({ ...now, when: day });
+            }}
+          />
+        </label>
+      </div>
+      <QuantityField
+        label={RECORD.odometer}
+        quantity="distance"
+        value={now.odometerKm}
+        onChange={(value) => onChange(setField(now, "odometerKm", value))}
+        within={[0, FARTHEST_KM]}
+      />
+      <QuantityField
+        label={RECORD.fittedAt}
+        help={RECORD.fittedAtHelp}
+        quantity="distance"
+        value={now.fittedAtKm}
+        onChange={(value) => onChange(setField(now, "fittedAtKm", value))}
+        within={[0, FARTHEST_KM]}
+      />
+      <QuantityField
+        label={RECORD.newGap}
+        help={RECORD.newGapHelp}
+        quantity="gap"
+        value={now.newGapMm}
+        onChange={(value) => onChange(setField(now, "newGapMm", value))}
+        within={[0, 5]}
+      />
+    </div>
+  );
+}
+
+function Keep({ engine, photos, onKeep }: Omit<RecordFormProps, "caseId">): VNode {
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [isAsked, setAsked] = useState(false);
+  const [isFinding, setFinding] = useState(true);
+  const keep = async (): Promise<void> => {
+    const now = draft.value;
+    const reading = recordOf(now, records.value, engine.names, {
+      missing: RECORD.missingOdometer,
+      sameDay: RECORD.sameDay,
+    });
+    const found =
+      "problems" in reading ? reading.problems : checkRecord(engine.profile, reading.record);
+    setProblems(found);
+    if (found.length > 0 || "problems" in reading) return;
+    setRecords(withRecord(records.value, reading.record, now.was));
+    if (isFinding) asFindings(now);
+    await photos.moveTo(reading.record.when);
+    draft.value = newDraft(today(), records.value);
+    onKeep(reading.record.when);
+  };
+  const discard = (): void => {
+    // The photos of a kept record stay with it.
+    if (draft.value.was === undefined) void photos.forget();
+    draft.value = newDraft(today(), records.value);
+  };
+  return (
+    <div class="keep">
+      {!isDraftKept.value && <p class="wrong">{RECORD.draftNotKept}</p>}
+      <label class="tick-line">
+        <input
+          type="checkbox"
+          checked={isFinding}
+          onChange={(event) => setFinding(event.currentTarget.checked)}
+        />
+        {RECORD.useAsFindings}
+      </label>
+      {problems.length > 0 && <Problems title={RECORD.cannot} of={problems} />}
+      <button type="button" class="option is-finish" onClick={() => void keep()}>
+        {RECORD.keep}
+      </button>
+      {!isEmpty(draft.value) && (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            if (isAsked) discard();
+            setAsked(!isAsked);
+          }}
+        >
+          {isAsked ? RECORD.discardConfirm : RECORD.discard}
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** What was seen on each plug is also an answer to the question of it. */
+function asFindings({ plugs }: Draft): void {
+  for (const { cylinder, gapMm, look } of plugs) {
+    if (gapMm !== undefined) giveAnswer("plug.gap", gapMm, cylinder);
+    if (look !== undefined) giveAnswer("plug.look", look, cylinder);
+  }
+}

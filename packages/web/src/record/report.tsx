@@ -1,0 +1,131 @@
+// What a record tells: how the plugs wore, which stands apart and what that points to, when the next are due.
+import {
+  convert,
+  type EngineProfile,
+  InputError,
+  type PlugRecord,
+  type WearLine,
+  type WearReport,
+  wearReport,
+} from "@half-order/core";
+import type { VNode } from "preact";
+import { sayAbout, sayFigure, sayQuantity, toUnit, units } from "../state/unit.ts";
+import { list } from "../text/en.ts";
+import { WEAR } from "../text/en-record.ts";
+import { Problems } from "../ui/problems.tsx";
+import { Words } from "../ui/term.tsx";
+import { sayDay } from "./day.ts";
+import { Manual } from "./manual.tsx";
+import { NextPlugs } from "./next-plugs.tsx";
+import { WearChart, WearKey } from "./wear-chart.tsx";
+
+interface ReportProps {
+  readonly profile: EngineProfile;
+  readonly record: PlugRecord;
+  readonly records: readonly PlugRecord[];
+}
+
+export function Report({ profile, record, records }: ReportProps): VNode {
+  const report = reportOf(profile, record);
+  if (report instanceof InputError) {
+    return <Problems title={WEAR.cannot} of={report.problems} />;
+  }
+  return (
+    <section class="report">
+      <h2>{WEAR.title(sayDay(record.when))}</h2>
+      <Wear report={report} />
+      <Manual profile={profile} />
+      <NextPlugs profile={profile} record={record} records={records} report={report} />
+    </section>
+  );
+}
+
+function reportOf(profile: EngineProfile, record: PlugRecord): WearReport | InputError {
+  try {
+    return wearReport(profile, record);
+  } catch (error) {
+    if (error instanceof InputError) return error;
+    throw error;
+  }
+}
+
+function Wear({ report }: { report: WearReport }): VNode {
+  if (report.lines.length === 0) return <p class="help">{WEAR.noGaps}</p>;
+  const apart = report.lines.filter(({ isOutlier }) => isOutlier).map(({ cylinder }) => cylinder);
+  return (
+    <>
+      <figure class="wear">
+        <WearChart report={report} />
+        <figcaption>
+          <WearKey report={report} />
+        </figcaption>
+      </figure>
+      {apart.length > 0 && (
+        <p class="wear-apart">
+          <strong>{WEAR.apart(list(apart))}</strong> {report.isFew && WEAR.few}
+        </p>
+      )}
+      {report.patterns.map(({ id, say, look }) => (
+        <p key={id}>
+          <b>{say}</b> <Words text={look} />
+        </p>
+      ))}
+      <WearTable report={report} />
+      {report.distanceKm === undefined && <p class="help">{WEAR.noDistance}</p>}
+      {report.limitMm === undefined && <p class="help">{WEAR.noLimit}</p>}
+    </>
+  );
+}
+
+function WearTable({ report: { lines, limitMm } }: { report: WearReport }): VNode {
+  const choice = units.value;
+  const hasRate = lines.some(({ mmPer10000Km }) => mmPer10000Km !== undefined);
+  const hasLimit = limitMm !== undefined && hasRate;
+  return (
+    <div class="wear-table">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{WEAR.cylinder}</th>
+            <th scope="col">{WEAR.gap}</th>
+            {hasRate && (
+              <th scope="col">
+                {WEAR.rate(choice.gap, sayFigure(10_000, choice.distance), choice.distance)}
+              </th>
+            )}
+            {hasLimit && <th scope="col">{WEAR.toLimit}</th>}
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map((line) => (
+            <tr key={line.cylinder}>
+              <th scope="row">
+                {line.cylinder}
+                {line.isOutlier && <small>{WEAR.standsApart}</small>}
+              </th>
+              <td>{sayQuantity(line.gapMm, "gap")}</td>
+              {hasRate && <td>{sayRate(line)}</td>}
+              {hasLimit && <td>{sayLimit(line)}</td>}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** Growth in the person's units: of gap, over ten thousand of the person's distance. */
+function sayRate({ mmPer10000Km }: WearLine): string {
+  if (mmPer10000Km === undefined) return WEAR.unknown;
+  const { gap, distance } = units.value;
+  const rate = toUnit(mmPer10000Km, "gap", gap) * convert(1, distance, "km");
+  const digits = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 2 });
+  return digits.format(rate);
+}
+
+function sayLimit({ limitInKm }: WearLine): string {
+  if (limitInKm === undefined) return WEAR.unknown;
+  if (limitInKm === 0) return WEAR.atLimit;
+  // No gauge and no odometer is good for more than two digits of a distance to come.
+  return sayAbout(limitInKm, "distance", 2);
+}

@@ -1,0 +1,10 @@
+// Hands something to the browser as a file to save.
+
+export function saveFile(content: Blob, name: string): void {
+  const address = URL.createObjectURL(content);
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(address);
+}

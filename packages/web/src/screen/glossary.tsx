@@ -1,0 +1,42 @@
+// Every word of the trade that the page uses, to search and to read.
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { search } from "../state/glossary.ts";
+import { GLOSSARY } from "../text/en-glossary.ts";
+import { Heading } from "../ui/heading.tsx";
+import "../style/term.css";
+
+export function Glossary(): VNode {
+  const [typed, setTyped] = useState("");
+  const found = search(typed);
+  return (
+    <section class="column glossary">
+      <Heading of="glossary">{GLOSSARY.title}</Heading>
+      <p class="help">{GLOSSARY.lead}</p>
+      <div class="field">
+        <label>
+          {GLOSSARY.search}
+          <input
+            type="search"
+            autocomplete="off"
+            value={typed}
+            onInput={(event) => setTyped(event.currentTarget.value)}
+          />
+        </label>
+      </div>
+      <p class="fine" role="status">
+        {found.length > 0 ? GLOSSARY.found(found.length) : GLOSSARY.none(typed.trim())}
+      </p>
+      {found.length > 0 && (
+        <dl class="words-of">
+          {found.map(({ id, word, say }) => (
+            <div key={id}>
+              <dt>{word}</dt>
+              <dd>{say}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,50 @@
+// Handing over: one page to print, and a link that carries the case in itself.
+import type { VNode } from "preact";
+import { QrSquare, Share, useCaseLink } from "../hand-over/share.tsx";
+import { Sheet } from "../hand-over/sheet.tsx";
+import { openCase } from "../state/case.ts";
+import { saveCaseFile } from "../state/file.ts";
+import { isWeighing, ranking } from "../state/thinking.ts";
+import { drawn, look } from "../state/view.ts";
+import { ANSWERS } from "../text/en.ts";
+import { LINK, SHEET } from "../text/en-hand-over.ts";
+import { Heading } from "../ui/heading.tsx";
+import "../style/hand-over.css";
+
+/** Reads the open case; shows nothing when none is open or its engine is not sound. */
+export function HandOver(): VNode | null {
+  const kept = openCase.value;
+  const engine = drawn.value;
+  const link = useCaseLink(kept?.doc);
+  if (!kept || !engine) return null;
+  return (
+    <section class="hand-over">
+      <div class="hand-over-ways">
+        <Heading of="hand-over">{SHEET.title}</Heading>
+        <button type="button" class="option is-finish" onClick={() => print()}>
+          {SHEET.print}
+        </button>
+        <Share link={link} />
+        <QrSquare link={link} caption={LINK.qr} />
+        <ul class="links">
+          <li>
+            <button type="button" onClick={() => saveCaseFile()}>
+              {ANSWERS.save}
+            </button>
+          </li>
+        </ul>
+      </div>
+      <Sheet
+        doc={kept.doc}
+        engine={engine}
+        ranking={isWeighing.value ? undefined : ranking.value}
+        look={look.value}
+        changed={kept.changed}
+      >
+        <div class="sheet-qr">
+          <QrSquare link={link} caption={SHEET.scan} />
+        </div>
+      </Sheet>
+    </section>
+  );
+}

@@ -1,0 +1,149 @@
+// What is at hand: place, tools, skill and prices, so that what is offered can also be done.
+import type { AtHand } from "@half-order/core";
+import type { ComponentChildren, VNode } from "preact";
+import { useState } from "preact/hooks";
+import { openCase } from "../state/case.ts";
+import { chooseHand, hand, isHandKept } from "../state/hand.ts";
+import { at } from "../state/route.ts";
+import { CHECK } from "../text/en.ts";
+import { HAND } from "../text/en-shelf.ts";
+import { Heading } from "../ui/heading.tsx";
+import { Option } from "../ui/option.tsx";
+
+type Tool = NonNullable<AtHand["tools"]>[number];
+type Where = NonNullable<AtHand["where"]>;
+type Skill = NonNullable<AtHand["skill"]>;
+
+const PLACES = Object.keys(HAND.places) as readonly Where[];
+/** All but bare hands, which are always there. */
+const TOOLS = Object.keys(CHECK.tools).filter((tool) => tool !== "none") as readonly Tool[];
+
+export function Hand(): VNode {
+  const now = openCase.value?.doc.atHand ?? hand.value ?? {};
+  const set = (part: Partial<AtHand>, ...without: readonly (keyof AtHand)[]): void => {
+    const next = Object.entries({ ...now, ...part }).filter(
+      ([field]) => !without.includes(field as keyof AtHand),
+    );
+    chooseHand(Object.fromEntries(next));
+  };
+  return (
+    <section class="column">
+      <Heading of="hand">{HAND.title}</Heading>
+      <p class="help">{HAND.help}</p>
+      <Group title={HAND.where}>
+        {PLACES.map((where) => (
+          <Option
+            key={where}
+            say={HAND.places[where] ?? where}
+            isGiven={now.where === where}
+            onClick={() => (now.where === where ? set({}, "where") : set({ where }))}
+          />
+        ))}
+      </Group>
+      <Group title={HAND.tools}>
+        {TOOLS.map((tool) => (
+          <Option
+            key={tool}
+            say={CHECK.tools[tool] ?? tool}
+            isGiven={now.tools?.includes(tool) ?? false}
+            isSeveral
+            onClick={() => set({ tools: toggled(now.tools ?? [], tool) })}
+          />
+        ))}
+      </Group>
+      <Group title={HAND.skill}>
+        {CHECK.skills.map((say, skill) => (
+          <Option
+            key={say}
+            say={say}
+            isGiven={now.skill === skill}
+            onClick={() =>
+              now.skill === skill ? set({}, "skill") : set({ skill: skill as Skill })
+            }
+          />
+        ))}
+      </Group>
+      <Prices now={now} set={set} />
+      <p class="fine">{isHandKept.value ? HAND.kept : HAND.notKept}</p>
+      <a class="option is-finish" href={openCase.value ? at("ranking") : at()}>
+        {HAND.done}
+      </a>
+    </section>
+  );
+}
+
+function toggled(tools: readonly Tool[], tool: Tool): readonly Tool[] {
+  const isThere = tools.includes(tool);
+  return TOOLS.filter((other) => (other === tool ? !isThere : tools.includes(other)));
+}
+
+function Group({ title, children }: { title: string; children: ComponentChildren }): VNode {
+  return (
+    <fieldset class="choices">
+      <legend>{title}</legend>
+      <div class="options is-tight">{children}</div>
+    </fieldset>
+  );
+}
+
+interface PricesProps {
+  readonly now: AtHand;
+  readonly set: (part: Partial<AtHand>, ...without: readonly (keyof AtHand)[]) => void;
+}
+
+function Prices({ now, set }: PricesProps): VNode {
+  const parts = now.partsPrice ?? {};
+  const setPart = (size: keyof typeof parts, price: number | undefined): void => {
+    const { [size]: _, ...rest } = parts;
+    set({ partsPrice: price === undefined ? rest : { ...rest, [size]: price } });
+  };
+  return (
+    <fieldset class="choices">
+      <legend>{HAND.prices}</legend>
+      <p class="help">{HAND.pricesHelp}</p>
+      <Price
+        say={HAND.hourRate}
+        price={now.hourRate}
+        onPrice={(hourRate) => (hourRate === undefined ? set({}, "hourRate") : set({ hourRate }))}
+      />
+      <Price say={HAND.small} price={parts.small} onPrice={(price) => setPart("small", price)} />
+      <Price say={HAND.medium} price={parts.medium} onPrice={(price) => setPart("medium", price)} />
+      <Price say={HAND.large} price={parts.large} onPrice={(price) => setPart("large", price)} />
+      <Price
+        say={HAND.callPrice}
+        price={now.callPrice}
+        onPrice={(callPrice) =>
+          callPrice === undefined ? set({}, "callPrice") : set({ callPrice })
+        }
+      />
+    </fieldset>
+  );
+}
+
+interface PriceProps {
+  readonly say: string;
+  readonly price: number | undefined;
+  readonly onPrice: (price: number | undefined) => void;
+}
+
+function Price({ say, price, onPrice }: PriceProps): VNode {
+  const [text, setText] = useState(price === undefined ? "" : String(price));
+  const value = Number(text.trim().replace(",", "."));
+  const isWrong = text.trim() !== "" && !(value >= 0 && value <= 1e9);
+  return (
+    <label class={isWrong ? "field is-wrong" : "field"}>
+      {say}
+      <input
+        inputMode="decimal"
+        autocomplete="off"
+        value={text}
+        aria-invalid={isWrong}
+        onInput={(event) => setText(event.currentTarget.value)}
+        onChange={() => {
+          if (!isWrong) onPrice(text.trim() === "" ? undefined : value);
+        }}
+      />
+      <span aria-live="polite">{isWrong && <small class="wrong">{HAND.wrong}</small>}</span>
+    </label>
+  );
+}

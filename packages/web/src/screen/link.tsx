@@ -1,0 +1,45 @@
+// A case that came as a link: opened only when the user says so, as a case of its own on this device.
+import type { VNode } from "preact";
+import { useEffect, useState } from "preact/hooks";
+import { readLink } from "../hand-over/link.ts";
+import { takeCase } from "../state/case.ts";
+import type { FileReading } from "../state/file.ts";
+import { goTo } from "../state/route.ts";
+import { clearView } from "../state/view.ts";
+import { sayCase } from "../text/answer.ts";
+import { LAZY, START } from "../text/en.ts";
+import { LINKED } from "../text/en-shelf.ts";
+import { Heading } from "../ui/heading.tsx";
+import { Finish } from "../ui/option.tsx";
+import { Problems } from "../ui/problems.tsx";
+
+export function Link(): VNode {
+  const [reading, setReading] = useState<FileReading | undefined>();
+  useEffect(() => {
+    void readLink(location.hash).then(setReading);
+  }, []);
+  return (
+    <section class="column">
+      <Heading of="link">{LINKED.title}</Heading>
+      {!reading && <p class="help">{LAZY.coming}</p>}
+      {reading && "problems" in reading && <Problems title={LINKED.broken} of={reading.problems} />}
+      {reading && "doc" in reading && (
+        <>
+          <p>
+            {sayCase(reading.doc)}, {START.answers(reading.doc.findings.length)}
+          </p>
+          <p class="help">{LINKED.help}</p>
+          <Finish
+            onClick={() => {
+              clearView();
+              takeCase(reading.doc);
+              goTo("ranking");
+            }}
+          >
+            {LINKED.open}
+          </Finish>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,50 @@
+// Which screen belongs to an address, and which file holds it? Each is loaded when it is first shown; a
+// new screen is one file in `screen/` and one line here.
+import type { ComponentType } from "preact";
+
+/**
+ * Where a screen stands:
+ * - `outside`: no case needed, the screen is alone
+ * - `panel`: beside picture and ranking on a desk, alone on a phone; needs a case
+ * - `wide`: alone on both; needs a case
+ */
+export type Frame = "outside" | "panel" | "wide";
+
+export interface ScreenEntry {
+  readonly frame: Frame;
+  readonly load: () => Promise<ComponentType>;
+}
+
+/** By the first part of the address, `#/name/...`; a screen reads the rest from `state/route.ts`. */
+export const SCREENS: Readonly<Record<string, ScreenEntry>> = {
+  pick: { frame: "outside", load: async () => (await import("./screen/pick.tsx")).Pick },
+  engine: { frame: "outside", load: async () => (await import("./screen/pick.tsx")).Pick },
+  demo: { frame: "outside", load: async () => (await import("./screen/demo.tsx")).Demo },
+  sketch: {
+    frame: "outside",
+    load: async () => (await import("./screen/sketch.tsx")).SketchScreen,
+  },
+  cases: { frame: "outside", load: async () => (await import("./screen/cases.tsx")).Cases },
+  hand: { frame: "outside", load: async () => (await import("./screen/hand.tsx")).Hand },
+  glossary: {
+    frame: "outside",
+    load: async () => (await import("./screen/glossary.tsx")).Glossary,
+  },
+  link: { frame: "outside", load: async () => (await import("./screen/link.tsx")).Link },
+  record: { frame: "wide", load: async () => (await import("./screen/record.tsx")).Record },
+  "hand-over": {
+    frame: "wide",
+    load: async () => (await import("./screen/hand-over.tsx")).HandOver,
+  },
+  question: { frame: "panel", load: async () => (await import("./screen/question.tsx")).Question },
+  check: { frame: "panel", load: async () => (await import("./screen/check.tsx")).Check },
+  checks: { frame: "panel", load: async () => (await import("./screen/checks.tsx")).Checks },
+  add: { frame: "panel", load: async () => (await import("./screen/add.tsx")).Add },
+  answers: { frame: "panel", load: async () => (await import("./screen/answers.tsx")).Answers },
+};
+
+/** Picture, ranking and next check: what a case shows when no screen of its own is asked for. */
+export const CASE: ScreenEntry = {
+  frame: "wide",
+  load: async () => (await import("./screen/case.tsx")).CaseScreen,
+};

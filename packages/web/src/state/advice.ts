@@ -1,0 +1,125 @@
+// What the thread says beside the ranking of the open case: may one drive, what pays next, how is it mended.
+// Nothing is asked before somebody looks.
+import type { DriveAdvice, Mending, Next } from "@half-order/core";
+import { effect, signal } from "@preact/signals";
+import type { Advice, AdviceQuestion, Wanted } from "./advising.ts";
+import { atHand, findings, openCase, profile, repairs } from "./case.ts";
+import { Thinker } from "./thinker.ts";
+import { thread } from "./thinking.ts";
+import { units } from "./unit.ts";
+import { work } from "./work.ts";
+
+/** The last answer; it stays while the next one is worked out, but not for another case. */
+export const drive = signal<DriveAdvice | undefined>(undefined);
+export const plan = signal<Next | undefined>(undefined);
+export const isPlanning = signal(false);
+/** What broke, in its own words. */
+export const adviceTrouble = signal<string | undefined>(undefined);
+
+/** Steps put off; only until the page is closed or another case is opened. */
+export const putOff = signal<ReadonlySet<string>>(new Set());
+
+/** First plan, so that something soon stands there; then a second one, where that was cheap. */
+const SOON_MS = 60;
+const LONGER_MS = 400;
+const CHEAP_MS = 500;
+
+let adviser: Thinker | undefined;
+/** One question after the other: each is short, and a thread that is ended must fetch its tables again. */
+let lane: Promise<unknown> = Promise.resolve();
+const asked: Partial<Record<AdviceQuestion["kind"], number>> = {};
+
+/** Asks of the open case; `undefined` when it was asked anew meanwhile, or there is no thread. */
+function ask(question: AdviceQuestion, done = repairs.peek()): Promise<Advice | undefined> {
+  const number = (asked[question.kind] ?? 0) + 1;
+  asked[question.kind] = number;
+  const isLast = (): boolean => asked[question.kind] === number;
+  const answer = lane.then(async () => {
+    const [known, script] = [profile.peek(), thread.peek()];
+    if (!known || script === undefined || !isLast()) return undefined;
+    adviser ??= new Thinker(script);
+    const about = { profile: known, findings: findings.peek(), repairs: done };
+    const { advice } = await adviser.ask({ ...about, advice: question });
+    return isLast() ? advice : undefined;
+  });
+  // Who asked hears of what broke; the next question is asked all the same.
+  lane = answer.then(
+    () => undefined,
+    () => undefined,
+  );
+  return answer;
+}
+
+let isFollowing = false;
+
+/** Keeps `drive` true to the open case from now on. */
+export function followDrive(): void {
+  if (isFollowing) return;
+  isFollowing = true;
+  let last: string | undefined;
+  effect(() => {
+    const id = openCase.value?.id;
+    if (id !== last) forget();
+    last = id;
+    if (!profile.value || !findings.value || thread.value === undefined) return;
+    ask({ kind: "drive" }).then((advice) => {
+      if (advice && openCase.peek()?.id === id) drive.value = advice.drive;
+    }, report);
+  });
+}
+
+function forget(): void {
+  drive.value = undefined;
+  plan.value = undefined;
+  putOff.value = new Set();
+  adviceTrouble.value = undefined;
+}
+
+/** Keeps `plan` true to the open case until the function that comes back is called. */
+export function followPlan(): () => void {
+  followDrive();
+  return effect(() => {
+    const id = openCase.value?.id;
+    const question = { kind: "next", atHand: atHand.value ?? {}, open: work.value.open } as const;
+    const isOpen = profile.value && findings.value && repairs.value && !openCase.value?.doc.closed;
+    if (!isOpen || thread.value === undefined) return;
+    isPlanning.value = true;
+    const look = async (patienceMs: number): Promise<number> => {
+      const began = performance.now();
+      const advice = await ask({ ...question, patienceMs });
+      if (!advice || openCase.peek()?.id !== id) return Number.POSITIVE_INFINITY;
+      plan.value = advice.next;
+      isPlanning.value = false;
+      return performance.now() - began;
+    };
+    look(SOON_MS)
+      .then((tookMs) => (tookMs < CHEAP_MS ? look(LONGER_MS) : undefined))
+      .catch(report);
+  });
+}
+
+export function putOffStep(key: string): void {
+  putOff.value = new Set([...putOff.value, key]);
+}
+
+/** All about a repair after the first `done` of those that were made; `undefined` when asked anew. */
+export async function askMending(
+  wanted: Wanted,
+  done = repairs.peek().length,
+): Promise<Pick<Advice, "problems"> & { readonly mending?: Mending } | undefined> {
+  const { gap, torque } = units.peek();
+  const { open } = work.peek();
+  const question = { kind: "mend", wanted, atHand: atHand.peek() ?? {}, open } as const;
+  return ask({ ...question, units: { gap, torque } }, repairs.peek().slice(0, done));
+}
+
+/** The repairs that were made, by name. */
+export async function askNames(): Promise<readonly string[] | undefined> {
+  return (await ask({ kind: "names" }))?.names;
+}
+
+/** Says on the page what broke. */
+export function report(error: unknown): void {
+  isPlanning.value = false;
+  adviceTrouble.value = error instanceof Error ? error.message : String(error);
+}

@@ -1,0 +1,46 @@
+// What may the page ask the thread beside rankings, and what comes back? May one drive, what pays next, how is it
+// mended.
+import type {
+  AtHand,
+  CylinderName,
+  DriveAdvice,
+  Mending,
+  Next,
+  Problem,
+  ShopUnits,
+} from "@half-order/core";
+
+/** A repair at a place of the engine. */
+export interface Wanted {
+  readonly repair: string;
+  readonly cylinder?: CylinderName;
+}
+
+export type AdviceQuestion =
+  | { readonly kind: "drive" }
+  | {
+      readonly kind: "next";
+      readonly atHand: AtHand;
+      /** Ids of what is off the engine already. */
+      readonly open: readonly string[];
+      /** After this the best plan so far is taken. */
+      readonly patienceMs: number;
+    }
+  | {
+      readonly kind: "mend";
+      readonly wanted: Wanted;
+      readonly atHand: AtHand;
+      readonly open: readonly string[];
+      readonly units: ShopUnits;
+    }
+  /** The repairs of the question, by name. */
+  | { readonly kind: "names" };
+
+export interface Advice {
+  readonly drive?: DriveAdvice;
+  readonly next?: Next;
+  readonly mending?: Mending;
+  readonly names?: readonly string[];
+  /** What is wrong with the case; then there is nothing else. */
+  readonly problems?: readonly Problem[];
+}

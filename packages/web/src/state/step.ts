@@ -1,0 +1,99 @@
+// The next step as the page shows it: what is offered when something was put off, what is looked at, what it
+// has cost so far.
+import type {
+  CheckOutcome,
+  CylinderName,
+  Finding,
+  FindingRow,
+  Next,
+  NextCheck,
+  NextRepair,
+  NextStep,
+  RepairDone,
+} from "@half-order/core";
+
+/** One question of a check: of the whole engine, or of one cylinder. */
+export interface Look {
+  readonly row: FindingRow;
+  readonly cylinder?: CylinderName;
+}
+
+/** A step by what is done and where; the same in every plan. */
+export function keyOfStep(step: NextStep): string {
+  if (step.kind === "call") return "call";
+  return [step.kind === "check" ? step.check : step.repair, ...step.cylinders].join(" ");
+}
+
+/**
+ * The step to offer when some were put off: the planner's, else the next best check, else the first repair,
+ * else somebody who has what it takes.
+ */
+export function offered(plan: Next, putOff: ReadonlySet<string>): NextStep {
+  const steps: readonly NextStep[] = [plan.step, ...worthwhile(plan.checks), ...plan.repairs];
+  return steps.find((step) => !putOff.has(keyOfStep(step))) ?? { kind: "call" };
+}
+
+/** Checks that save more than they cost. */
+function worthwhile(checks: readonly NextCheck[]): readonly NextCheck[] {
+  return checks.filter(({ worthMinutes }) => worthMinutes > 0);
+}
+
+/** Everything else that the plan holds, best first; of one check only its best place. */
+export function otherChecks(plan: Next, step: NextStep): readonly NextCheck[] {
+  const taken = new Set(step.kind === "check" ? [step.check] : []);
+  return plan.checks.filter(({ check }) => !taken.has(check) && taken.add(check));
+}
+
+/** The questions of a check at some cylinders; one coil or connector is asked about once. */
+export function looksOf(
+  rows: readonly FindingRow[],
+  cylinders: readonly CylinderName[],
+): readonly Look[] {
+  return rows.flatMap((row): readonly Look[] => {
+    if (row.scope === "engine") return [{ row }];
+    const at = row.scope === "coil" ? cylinders.slice(0, 1) : cylinders;
+    return at.map((cylinder) => ({ row, cylinder }));
+  });
+}
+
+/** Where a repair of a plan is named in the address: none for the whole engine. */
+export function wantedOf({ repair, cylinders }: NextRepair): readonly string[] {
+  const [first] = cylinders;
+  return first === undefined ? [repair] : [repair, String(first)];
+}
+
+/** The likeliest outcomes first, those that hardly happen left out. */
+export function toldOutcomes(outcomes: readonly CheckOutcome[]): readonly CheckOutcome[] {
+  return outcomes
+    .filter(({ probability }) => probability >= WORTH_TELLING)
+    .sort((a, b) => b.probability - a.probability);
+}
+
+const WORTH_TELLING = 0.005;
+
+/** Minutes that a step took, and what shows that it was done. */
+export interface Spent {
+  /** The step, see `keyOfStep`; doing it again takes the place of the time before. */
+  readonly step: string;
+  readonly minutes: number;
+  /** The answer that came of it, or the moment at which the repair was noted. */
+  readonly shownBy: Pick<Finding, "finding" | "cylinder"> | { readonly when: string };
+}
+
+/** Minutes of the steps that still stand in the case: what was taken back has cost nothing. */
+export function spentMinutes(
+  spent: readonly Spent[],
+  findings: readonly Finding[],
+  repairs: readonly RepairDone[],
+): number {
+  return spent
+    .filter(({ shownBy }) =>
+      "when" in shownBy
+        ? repairs.some(({ when }) => when === shownBy.when)
+        : findings.some(
+            ({ finding, cylinder }) =>
+              finding === shownBy.finding && cylinder === shownBy.cylinder,
+          ),
+    )
+    .reduce((sum, { minutes }) => sum + minutes, 0);
+}

@@ -1,0 +1,173 @@
+// In which units does this person measure? Documents hold mm, N·m, km, kPa and °C; only what is shown and
+// typed is in another. Kept on the device, not in the case.
+import { convert, type Unit } from "@half-order/core";
+import { computed, signal } from "@preact/signals";
+
+/** By quantity the units to choose from; the first is the one in which documents hold it. */
+export const UNITS = {
+  gap: ["mm", "thou"],
+  torque: ["N·m", "lb·ft"],
+  distance: ["km", "mi"],
+  pressure: ["kPa", "bar", "psi"],
+  temperature: ["°C", "°F"],
+} as const satisfies Readonly<Record<string, readonly Unit[]>>;
+
+export type Quantity = keyof typeof UNITS;
+export type UnitChoice = { readonly [Q in Quantity]: (typeof UNITS)[Q][number] };
+
+export const QUANTITIES = Object.keys(UNITS) as readonly Quantity[];
+
+/** Decimals shown at most: as fine as the tool that measures it. */
+const DECIMALS: Readonly<Partial<Record<Unit, number>>> = {
+  mm: 2,
+  thou: 1,
+  N·m: 1,
+  lb·ft: 1,
+  bar: 2,
+};
+
+const KEY = "half-order.units";
+
+const chosen = signal<UnitChoice | undefined>(undefined);
+/** False once the device has refused to keep the choice. */
+export const areUnitsKept = signal(true);
+
+/** The units of this person: what was chosen on this device, else what is usual in the region. */
+export const units = computed<UnitChoice>(() => chosen.value ?? kept());
+
+/** Chooses one of `UNITS[quantity]` from now on. */
+export function chooseUnit(quantity: Quantity, unit: UnitChoice[Quantity]): void {
+  const next = { ...units.value, [quantity]: unit };
+  chosen.value = next;
+  try {
+    localStorage.setItem(KEY, JSON.stringify(next));
+    areUnitsKept.value = true;
+  } catch {
+    // Said in the panel: the choice holds until the page is closed.
+    areUnitsKept.value = false;
+  }
+}
+
+/** What is usual where a language tag such as `en-GB` is spoken. */
+export function usualUnits(locale: string): UnitChoice {
+  const region = new Intl.Locale(locale).maximize().region;
+  const metric: UnitChoice = {
+    gap: "mm",
+    torque: "N·m",
+    distance: "km",
+    pressure: "bar",
+    temperature: "°C",
+  };
+  if (region === "GB") return { ...metric, distance: "mi", pressure: "psi" };
+  if (region !== "US") return metric;
+  return { gap: "thou", torque: "lb·ft", distance: "mi", pressure: "psi", temperature: "°F" };
+}
+
+/** A choice as it was kept; units that are not (or no longer) known are left to the region. */
+export function readUnits(text: string | null, locale: string): UnitChoice {
+  const usual = usualUnits(locale);
+  if (text === null) return usual;
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch (error) {
+    if (error instanceof SyntaxError) return usual;
+    throw error;
+  }
+  if (typeof value !== "object" || value === null) return usual;
+  const given = value as Readonly<Record<string, unknown>>;
+  const valid = QUANTITIES.filter((q) => (UNITS[q] as readonly unknown[]).includes(given[q])).map(
+    (q) => [q, given[q]],
+  );
+  return { ...usual, ...Object.fromEntries(valid) };
+}
+
+function kept(): UnitChoice {
+  try {
+    return readUnits(localStorage.getItem(KEY), navigator.language);
+  } catch {
+    // A device that keeps nothing still has a region.
+    return usualUnits(navigator.language);
+  }
+}
+
+/** A stored value in a unit of the person. */
+export function toUnit(stored: number, quantity: Quantity, unit: Unit): number {
+  return convert<Unit>(stored, UNITS[quantity][0], unit);
+}
+
+/** A value of the person as it is stored, without the dust of the arithmetic. */
+export function fromUnit(value: number, quantity: Quantity, unit: Unit): number {
+  return Number(convert<Unit>(value, unit, UNITS[quantity][0]).toPrecision(9));
+}
+
+/** "1.1 mm", "43 thou", in the signs of the locale; the browser's own unless given. */
+export function sayQuantity(
+  stored: number,
+  quantity: Quantity,
+  choice: UnitChoice = units.value,
+  locale?: string,
+): string {
+  const unit = choice[quantity];
+  return `${sayFigure(toUnit(stored, quantity, unit), unit, locale)}\u00a0${unit}`;
+}
+
+/** The same with so many digits that count, for what is worked out and not read off. */
+export function sayAbout(stored: number, quantity: Quantity, digits: number): string {
+  const unit = units.value[quantity];
+  const figure = Number(toUnit(stored, quantity, unit).toPrecision(digits));
+  return `${sayFigure(figure, unit)}\u00a0${unit}`;
+}
+
+/** The figure alone, as it is written into a field. */
+export function sayFigure(value: number, unit: Unit, locale?: string): string {
+  const maximumFractionDigits = DECIMALS[unit] ?? 0;
+  return new Intl.NumberFormat(locale, { maximumFractionDigits }).format(value);
+}
+
+/**
+ * A number as a person of that locale types it; `undefined` for anything else. A comma or point that
+ * cannot part thousands there is taken for the decimal sign, whichever it is.
+ */
+export function parseFigure(text: string, locale?: string): number | undefined {
+  const signs = signsOf(locale);
+  const bare = [...bareOf(text)].map((sign) => signs.digits.get(sign) ?? sign).join("");
+  const group = escaped(signs.group);
+  // Some places part the thousands from the rest in twos.
+  const isGrouped = new RegExp(`^-?\\d{1,3}(?:${group}\\d{2,3})*${group}\\d{3}(?!\\d)`).test(bare);
+  const ungrouped = isGrouped ? bare.replaceAll(signs.group, "") : bare;
+  const number = ungrouped.replace(signs.decimal, ".").replace(",", ".");
+  return /^-?(?:\d+\.?\d*|\.\d+)$/.test(number) ? Number(number) : undefined;
+}
+
+/** Without blanks and marks of direction, with the plain minus and apostrophe of a keyboard. */
+function bareOf(text: string): string {
+  return text
+    .replace(/[\s\u061c\u200e\u200f]/g, "")
+    .replace("−", "-")
+    .replace(/’/g, "'");
+}
+
+interface Signs {
+  readonly decimal: string;
+  readonly group: string;
+  readonly digits: ReadonlyMap<string, string>;
+}
+
+/** How a locale writes numbers, as its own number format shows it. */
+function signsOf(locale?: string): Signs {
+  const parts = new Intl.NumberFormat(locale).formatToParts(1_234_567.5);
+  const sign = (type: string): string =>
+    bareOf(parts.find((part) => part.type === type)?.value ?? "");
+  const plain = new Intl.NumberFormat(locale, { useGrouping: false });
+  return {
+    decimal: sign("decimal") || ".",
+    // Blanks between thousands are gone before this is looked for.
+    group: sign("group") || "'",
+    digits: new Map(Array.from({ length: 10 }, (_, digit) => [plain.format(digit), `${digit}`])),
+  };
+}
+
+function escaped(sign: string): string {
+  return sign.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+}

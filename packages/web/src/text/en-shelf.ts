@@ -1,0 +1,71 @@
+// The words of the screens that stand beside a case: all cases, what is at hand, an engine of one's own.
+
+export const CASES = {
+  title: "Cases",
+  help: "They are kept on this device alone.",
+  none: "No case is kept on this device.",
+  anew: "Begin another case",
+  open: "Open",
+  isOpen: "open now",
+  rename: "Rename",
+  name: "Name of the case",
+  use: "Use this name",
+  copy: "Copy",
+  copyName: (name: string): string => `${name}, copy`,
+  save: "Save as a file",
+  remove: "Delete",
+  removed: (name: string): string => `Deleted: ${name}.`,
+  putBack: "Put it back",
+  file: "Open a case file",
+  fileMore: "from this device; it goes nowhere else",
+};
+
+export const HAND = {
+  title: "What you have at hand",
+  help: "Checks and repairs are then chosen to suit. Nothing said means nothing is ruled out.",
+  where: "Where is the car?",
+  places: {
+    roadside: "At the roadside",
+    driveway: "At home, in a yard or drive",
+    workshop: "In a workshop",
+  } as Readonly<Record<string, string>>,
+  tools: "What lies ready?",
+  skill: "Who does it?",
+  prices: "What does it cost you?",
+  pricesHelp: "In your own money, roughly. Empty fields take usual proportions.",
+  hourRate: "An hour of your own time",
+  small: "Small parts, such as one plug",
+  medium: "Middling parts, such as a set of plugs or one coil",
+  large: "Large parts, such as a coil rail",
+  callPrice: "Handing it to a professional",
+  wrong: "Write a number, such as 25, or leave it empty.",
+  kept: "Kept on this device, and with the open case.",
+  notKept: "This device does not keep it: it holds until the page is closed.",
+  done: "Done",
+  unset: "Not said",
+};
+
+export const SKETCH = {
+  title: "Your engine",
+  name: "Name, if you like",
+  cylinders: "Cylinders",
+  layout: "Layout",
+  layoutUnknown: "not known",
+  ignition: "Spark from",
+  order: "Firing order",
+  orderHelp:
+    "As in the manual, such as 1-3-4-2 or R1-L2-R2. Leave it empty when you don't know it.",
+  intervals: "Crank degrees between firings",
+  intervalsHelp: "Only when it fires unevenly, such as 90-150-90-150-90-150.",
+  banks: "Banks, front to back",
+  banksHelp: "Such as 1-3-5 / 2-4-6. Leave it empty for the usual ones.",
+  use: "Use this engine",
+  wrong: "This engine cannot be used yet",
+};
+
+export const LINKED = {
+  title: "A case from a link",
+  help: "It becomes a case of its own on this device; the cases that are here stay as they are.",
+  open: "Open it",
+  broken: "This link cannot be opened",
+};

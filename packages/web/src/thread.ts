@@ -1,0 +1,62 @@
+// The thread's side of the reasoning: answers each question of the page. Only it loads the fault tables.
+import {
+  FAULTS,
+  type FaultRow,
+  FINDINGS,
+  type FindingRow,
+  InputError,
+  rank,
+  why,
+} from "@half-order/core";
+import type { Facts, Question, Thought } from "./state/thinker.ts";
+import { fillKnowledge } from "./thread-tables.ts";
+
+/** Fetches what the question needs, and answers it. */
+export async function answer(question: Question): Promise<Thought> {
+  const isFirst = question.findings.every(({ finding }) => firstFindings.has(finding));
+  const { advice } = question;
+  const asksMore = advice !== undefined && advice.kind !== "drive";
+  if (!isFirst || asksMore || question.repairs.length > 0) await fillKnowledge();
+  if (!advice) return think(question);
+  const { advise } = await import("./thread-advice.ts");
+  return { advice: advise(question, advice) };
+}
+
+const firstFindings = new Set(
+  FINDINGS.filter(({ first }) => first !== undefined).map(({ id }) => id),
+);
+
+/** What the library says; problems of the input are an answer too. */
+export function think({ profile, findings, repairs, of, tolerance }: Question): Thought {
+  try {
+    if (of) return { ledger: why(profile, findings, of, { repairs }) };
+    const options = { repairs, ...(tolerance === undefined ? {} : { tolerance }) };
+    return { ranking: rank(profile, findings, options), facts };
+  } catch (error) {
+    if (error instanceof InputError) return { problems: error.problems };
+    throw error;
+  }
+}
+
+/** What drawings and questions need to know of the fault tables. */
+const facts: Facts = {
+  ofCoil: FAULTS.filter(({ part }) => part.at === "coil").map(({ id }) => id),
+  byConnector: FINDINGS.filter(isAskedByConnector).map(({ id }) => id),
+};
+
+/** A finding of coils is asked by connector when the fault that speaks loudest of it sits at one. */
+function isAskedByConnector(row: FindingRow): boolean {
+  if (row.scope !== "coil") return false;
+  const [loudest] = FAULTS.map((fault) => ({ fault, voice: voiceOf(fault, row.id) })).sort(
+    (a, b) => b.voice - a.voice,
+  );
+  return loudest !== undefined && loudest.voice > 0 && loudest.fault.at === "connector";
+}
+
+/** The largest chance that a fault gives an option of a finding; 0 when it does not speak of it. */
+function voiceOf({ signs }: FaultRow, finding: string): number {
+  const chances = signs.flatMap((sign) =>
+    sign.finding === finding ? Object.values(sign.gives) : [],
+  );
+  return Math.max(0, ...chances.map((chance) => chance ?? 0));
+}

@@ -1,0 +1,26 @@
+// After the build of the page: tells the service worker its files, so that the page works without a
+// network.  node scripts/offline.mjs
+import { createHash } from "node:crypto";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const dist = join(root, "packages/web/dist");
+
+const files = readdirSync(dist, { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile())
+  .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
+  .filter((path) => !path.endsWith("sw.js") && !path.includes(".vite"))
+  .sort();
+
+const worker = readFileSync(join(root, ".cache/sw/sw.js"), "utf8").replace("export {};\n", "");
+const hash = createHash("sha256").update(worker);
+for (const path of files) hash.update(`\0${path.slice(dist.length)}\0`).update(readFileSync(path));
+
+const addresses = files.map((path) => path.slice(dist.length + 1).replaceAll("\\", "/"));
+const build = {
+  version: hash.digest("hex").slice(0, 12),
+  files: addresses.map((address) => (address === "index.html" ? "./" : address)),
+};
+writeFileSync(join(dist, "sw.js"), `const BUILD = ${JSON.stringify(build)};\n${worker}`);

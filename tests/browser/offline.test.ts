@@ -1,0 +1,66 @@
+// Does the whole page work without a network, once it has been visited?
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { CHROMIUM, openPage, openStage, PHONE, ranked, type Stage } from "../helper/page.ts";
+
+let stage: Stage;
+beforeAll(async () => {
+  if (!CHROMIUM) return;
+  if (!existsSync(join(import.meta.dirname, "../../packages/web/dist/sw.js"))) {
+    throw new Error('The page has no service worker yet: run "npm run build" first.');
+  }
+  stage = await openStage();
+});
+afterAll(() => stage?.close());
+
+/** Waits until the page has said that it is kept whole. */
+async function kept(page: Page): Promise<void> {
+  await page.getByText("it works without a network").waitFor();
+}
+
+describe.skipIf(!CHROMIUM)("the page after one visit", () => {
+  it("can be installed: it names itself, its first screen and its icons", async () => {
+    const page = await openPage(stage, PHONE);
+    const address = await page.locator("link[rel=manifest]").getAttribute("href");
+    const response = await page.request.get(new URL(address ?? "", stage.address).href);
+    const manifest = (await response.json()) as {
+      readonly display: string;
+      readonly icons: readonly { readonly src: string; readonly sizes: string }[];
+    };
+    expect(manifest).toMatchObject({ name: "Half-Order", display: "standalone", start_url: "./" });
+    for (const { src, sizes } of manifest.icons) {
+      const icon = await page.request.get(new URL(src, stage.address).href);
+      expect(icon.status(), src).toBe(200);
+      if (!src.endsWith(".png")) continue;
+      // Width and height stand in the header of a PNG, RFC 2083, section 4.1.1.
+      const bytes = await icon.body();
+      expect(`${bytes.readUInt32BE(16)}x${bytes.readUInt32BE(20)}`, src).toBe(sizes);
+    }
+  });
+
+  it("works with the server stopped: every room, a ranking, a reload, an answer", async () => {
+    const page = await openPage(stage, PHONE);
+    await kept(page);
+    stage.stopServing();
+    await page.reload();
+    await page.getByRole("link", { name: "4", exact: true }).tap();
+    await page.getByRole("link", { name: "In one row" }).tap();
+    await page.getByRole("link", { name: /^A coil rail/ }).tap();
+    await page.getByRole("button", { name: /^1-3-4-2/ }).tap();
+    await page.getByRole("button", { name: "On, steady" }).tap();
+    await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
+    await page.reload();
+    for (const room of ["add", "answers", "cases", "hand", "glossary", "sketch", "record"]) {
+      await page.goto(`${stage.address}#/${room}`);
+      await page.locator("h1").waitFor();
+      expect(await page.locator(".lazy").count(), room).toBe(0);
+    }
+    await page.goto(`${stage.address}#/ranking`);
+    await ranked(page);
+    await page.locator(".ranked-row > .name-of").first().tap();
+    await page.locator(".ledger tfoot").waitFor();
+    await page.getByRole("link", { name: "Answers (1)" }).first().waitFor();
+  });
+});

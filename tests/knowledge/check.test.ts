@@ -1,0 +1,61 @@
+// Can a check be made where it is proposed, and does it say what it takes?
+import { shareOf } from "../../packages/core/src/compile/prior.ts";
+import { IGNITION_KINDS, KNOWLEDGE } from "../../packages/core/src/index.ts";
+import { holds } from "../helper/rule.ts";
+
+const checks = new Map(KNOWLEDGE.checks.map((row) => [row.id, row]));
+
+holds({
+  name: "the first check of a fault can be made on every ignition kind that has the fault",
+  why: "A rail has no coil to exchange, a distributor engine no pair to compare.",
+  *check() {
+    for (const fault of KNOWLEDGE.faults) {
+      const suits = checks.get(fault.firstCheck)?.suits ?? IGNITION_KINDS;
+      for (const kind of IGNITION_KINDS) {
+        if (shareOf(fault, kind) === 0) continue;
+        yield { at: `${fault.id}/${kind}`, breach: suits.includes(kind) ? undefined : "does not" };
+      }
+    }
+  },
+  exceptions: {},
+});
+
+holds({
+  name: "every finding that is looked for, measured or tried is answered by a check",
+  why: "A question nobody is told how to answer stays unanswered.",
+  *check() {
+    const yielded = new Set(KNOWLEDGE.checks.flatMap(({ yields }) => yields));
+    const topics = ["plugs and wells", "live data", "measured", "tried"];
+    for (const { id, topic } of KNOWLEDGE.findings.values()) {
+      if (!topics.includes(topic)) continue;
+      yield { at: id, breach: yielded.has(id) ? undefined : "no check answers it" };
+    }
+  },
+  exceptions: {},
+});
+
+holds({
+  name: "a check that lets a coil fire outside its cylinder warns of the open spark",
+  why: "An output that hangs open ruins the coil, and the spark looks for the hand.",
+  *check() {
+    for (const { id, yields, cautions } of KNOWLEDGE.checks) {
+      if (!yields.includes("spark")) continue;
+      const isWarned = ["high-voltage", "open-spark", "fuel"].every((c) => cautions.includes(c));
+      yield { at: id, breach: isWarned ? undefined : "does not" };
+    }
+  },
+  exceptions: {},
+});
+
+holds({
+  name: "a check that pulls boots, cables or coils off may break one, 2 to 5 times in 100",
+  why: "Old rubber and clips are brittle; who pulls them for every doubt makes faults.",
+  *check() {
+    for (const { id, access = [], breaks = 0 } of KNOWLEDGE.checks) {
+      const pulls = ["access.rail", "access.cable", "access.coil", "access.plug"];
+      if (!access.some((open) => pulls.includes(open))) continue;
+      yield { at: id, breach: breaks >= 0.02 && breaks <= 0.05 ? undefined : `breaks ${breaks}` };
+    }
+  },
+  exceptions: {},
+});

@@ -1,0 +1,136 @@
+// Does the page that is handed on say what the case holds, each thing once and in its place?
+import {
+  FINDINGS,
+  type FindingRow,
+  profileById,
+  REPAIRS,
+  type RepairRow,
+  rank,
+  resolveEngine,
+  wearReport,
+} from "@half-order/core";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import {
+  answerLines,
+  cautionsOf,
+  likelyLines,
+  plugLine,
+  sayRepair,
+} from "../../packages/web/src/hand-over/summary.ts";
+
+const rowOf = (id: string): FindingRow | undefined => FINDINGS.find((row) => row.id === id);
+const tern = profileById("demo.tern");
+if (!tern) throw new Error("no engine");
+
+beforeEach(() => {
+  vi.stubGlobal("navigator", { language: "de-DE" });
+});
+afterEach(() => vi.unstubAllGlobals());
+
+describe("the answers", () => {
+  it("are parted into what the engine does and what was checked", () => {
+    const { does, checked } = answerLines(
+      [
+        { finding: "lamp", answer: "blinking" },
+        { finding: "spark", answer: "none", cylinder: 2 },
+        { finding: "codes", answer: [] },
+      ],
+      rowOf,
+    );
+    expect(does.map(({ answer }) => answer)).toEqual(["Blinking now", "none"]);
+    expect(checked).toHaveLength(1);
+    expect(checked[0]?.asked).toContain("cylinder 2");
+  });
+
+  it("share a line where cylinders have the same", () => {
+    const looks = [1, 2, 3].map((cylinder) => ({
+      finding: "plug.look",
+      answer: cylinder === 2 ? "wet-petrol" : "tan",
+      cylinder,
+    }));
+    const { checked } = answerLines(looks, rowOf);
+    expect(checked.map(({ asked }) => asked)).toEqual([
+      expect.stringContaining("(cylinder 1 and 3)"),
+      expect.stringContaining("(cylinder 2)"),
+    ]);
+  });
+
+  it("are not lost when this page does not know the question", () => {
+    const { does } = answerLines([{ finding: "from.elsewhere", answer: "x" }], rowOf);
+    expect(does).toEqual([{ asked: "from.elsewhere", answer: "x" }]);
+  });
+});
+
+describe("what remains likely", () => {
+  const ranking = rank(tern, [{ finding: "codes", answer: ["P0302", "P0305"] }]);
+  const lines = likelyLines(ranking, "Nothing known");
+
+  it("is in the order of probability, in words and in numbers", () => {
+    const chances = lines.map(({ probability }) => probability);
+    expect(chances).toEqual([...chances].sort((a, b) => b - a));
+    expect(lines[0]).toMatchObject({
+      name: ranking.ranking[0]?.name,
+      words: expect.stringMatching(/in \d+|certain/),
+      number: expect.stringMatching(/^\d+ %$/),
+    });
+  });
+
+  it("is at most five faults, and always what no catalogue holds", () => {
+    expect(lines.length).toBeLessThanOrEqual(6);
+    expect(lines.filter(({ name }) => name === "Nothing known")).toHaveLength(1);
+    const faults = lines.filter(({ name }) => name !== "Nothing known");
+    expect(faults.every(({ probability }) => probability >= 0.02)).toBe(true);
+  });
+
+  it("has the cautions of the answers and of the next check, none twice", () => {
+    const blinking = rank(tern, [{ finding: "lamp", answer: "blinking" }]);
+    const ids = cautionsOf(blinking, () => ["high-voltage", "blinking-lamp"]).map(({ id }) => id);
+    expect(ids).toContain("high-voltage");
+    expect(ids).toContain("blinking-lamp");
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+describe("a repair in words", () => {
+  const engine = resolveEngine(tern);
+  const find = (isIt: (row: RepairRow) => boolean): RepairRow => {
+    const row = (REPAIRS as readonly RepairRow[]).find(isIt);
+    if (!row) throw new Error("no such repair");
+    return row;
+  };
+
+  it("names all cylinders that share the part", () => {
+    const row = find(({ at, name }) => at === "coil" && name.includes("{at}"));
+    const group = engine.groups[engine.groupOf[1] ?? 0]?.map((c) => engine.names[c]);
+    const words = sayRepair({ repair: row.id, cylinder: 2 }, row, engine);
+    expect(words).toContain(group?.join(" and "));
+    expect(words).not.toContain("{at}");
+  });
+
+  it("names its cylinder where the order does not", () => {
+    const row = find(({ name }) => !name.includes("{at}"));
+    expect(sayRepair({ repair: row.id, cylinder: 3 }, row, engine)).toContain("3");
+    expect(sayRepair({ repair: row.id }, row, engine)).toBe(row.name);
+  });
+
+  it("is its id where this page does not know it", () => {
+    expect(sayRepair({ repair: "repair.later" }, undefined, engine)).toBe("repair.later");
+  });
+});
+
+describe("the plugs that came out", () => {
+  it("stand on one line, with the one that stands apart", () => {
+    const record = {
+      when: "2026-05-01",
+      odometerKm: 120_500,
+      plugs: [1, 2, 3, 4, 5, 6].map((cylinder) => ({
+        cylinder,
+        gapMm: cylinder === 2 ? 1.5 : 1.1,
+      })),
+    };
+    const { asked, answer } = plugLine(record, wearReport(tern, record));
+    expect(asked).toContain("2026");
+    expect(answer).toMatch(/2: 1.5\smm \(stands apart\)/);
+    expect(answer.match(/stands apart/g)).toHaveLength(1);
+  });
+});
