@@ -86,7 +86,7 @@ function build() {
   run(process.execPath, ["node_modules/typescript/bin/tsc", "--build"], "The type check");
   const vite = ["node_modules/vite/bin/vite.js", "build", "packages/web", "--logLevel", "warn"];
   run(process.execPath, vite, "The build of the page");
-  run(process.execPath, ["scripts/offline.mjs"], "The list of files for use without a network");
+  run(process.execPath, ["scripts/finish-page.mjs"], "The end of the build of the page");
   // The stamp is of the sources as they were before: a change made meanwhile is built next time.
   write(BUILD_STAMP, stamp);
 }

@@ -49,6 +49,7 @@ const GROUPS = [
 const STAND_INS = [
   { find: /^.*\/knowledge\/knowledge\.ts$/, replacement: source("packed/knowledge.ts") },
   { find: /^.*\/knowledge\/finding\.ts$/, replacement: source("packed/finding.ts") },
+  { find: /^.*\/knowledge\/repair\.ts$/, replacement: source("packed/repair.ts") },
   { find: /^.*\/knowledge\/check\.ts$/, replacement: source("packed/check.ts") },
   { find: /^\.\/page-words\.ts$/, replacement: source("packed/page-words.ts") },
   { find: /^\.\/thread-tables\.ts$/, replacement: source("packed/thread-tables.ts") },

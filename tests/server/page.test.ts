@@ -1,6 +1,7 @@
 // Does the page come with the right headers, and only where a page is asked for?
-import { rmSync } from "node:fs";
-import { gunzipSync } from "node:zlib";
+import { rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { brotliCompressSync, brotliDecompressSync, gunzipSync } from "node:zlib";
 import { afterAll, describe, expect, it } from "vitest";
 import { buildApp } from "../../packages/server/src/app.ts";
 import { buildBareApp, PAGE_TEXT, pageFolder } from "../helper/build-app.ts";
@@ -52,6 +53,25 @@ describe("the page", () => {
     expect((await browse("/api/v1/nothing")).statusCode).toBe(404);
     expect((await browse("/api")).statusCode).toBe(404);
     expect((await app.inject({ method: "POST", url: "/narrow" })).statusCode).toBe(404);
+  });
+
+  it("goes out as the build compressed it, to those who can read that", async () => {
+    const file = join(folder, "assets/later-abc123.json");
+    writeFileSync(file, '{"as":"it is"}');
+    writeFileSync(`${file}.br`, brotliCompressSync('{"as":"compressed"}'));
+    const ask = (encoding: string) =>
+      app.inject({ url: "/assets/later-abc123.json", headers: { "accept-encoding": encoding } });
+    const small = await ask("gzip, deflate, br");
+    expect(small.headers).toMatchObject({
+      "content-encoding": "br",
+      "content-type": "application/json; charset=utf-8",
+      "cache-control": "public, max-age=31536000, immutable",
+      vary: expect.stringMatching(/accept-encoding/i),
+    });
+    expect(brotliDecompressSync(small.rawPayload).toString()).toBe('{"as":"compressed"}');
+    const plain = await ask("identity");
+    expect(plain.headers["content-encoding"]).toBeUndefined();
+    expect(plain.body).toBe('{"as":"it is"}');
   });
 
   it("does not let anyone out of its folder", async () => {

@@ -70,6 +70,7 @@ describe("what remains likely", () => {
     expect(chances).toEqual([...chances].sort((a, b) => b - a));
     expect(lines[0]).toMatchObject({
       name: ranking.ranking[0]?.name,
+      fault: ranking.ranking[0]?.fault,
       words: expect.stringMatching(/in \d+|certain/),
       number: expect.stringMatching(/^\d+ %$/),
     });

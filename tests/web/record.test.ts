@@ -11,10 +11,11 @@ import "fake-indexeddb/auto";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import {
   draft,
+  dropRecord,
   followDraft,
   isDraftKept,
+  keepRecord,
   records,
-  setRecords,
 } from "../../packages/web/src/record/book.ts";
 import { CHART, chartPlan, roundStep } from "../../packages/web/src/record/chart-geometry.ts";
 import {
@@ -37,7 +38,7 @@ import {
   photosOf,
 } from "../../packages/web/src/record/photo-store.ts";
 import { fittedDay, nextAfter, paceOf } from "../../packages/web/src/record/plan.ts";
-import { beginCase, openCase } from "../../packages/web/src/state/case.ts";
+import { beginCase, giveAnswer, openCase, undo } from "../../packages/web/src/state/case.ts";
 
 const record = (when: string, odometerKm: number, more: Partial<PlugRecord> = {}): PlugRecord => ({
   when,
@@ -113,9 +114,38 @@ describe("the book of the open case", () => {
   });
   afterEach(() => vi.unstubAllGlobals());
 
-  it("writes records into the case document", () => {
-    setRecords([record("2026-05-01", 100)]);
-    expect(openCase.value?.doc.records).toEqual(records.value);
+  const seen = record("2026-05-01", 100, {
+    plugs: [
+      { cylinder: 1, gapMm: 1.1, look: "tan" },
+      { cylinder: 2, gapMm: 1.3 },
+    ],
+  });
+  const answers = () =>
+    openCase.value?.doc.findings.map(({ finding, answer, cylinder }) => [
+      finding,
+      answer,
+      cylinder,
+    ]);
+
+  it("writes a record into the case document, in one step that can be taken back", () => {
+    giveAnswer("plug.gap", "closed", 2);
+    keepRecord(seen, undefined, true);
+    expect(openCase.value?.doc.records).toEqual([seen]);
+    expect(answers()).toEqual([
+      ["plug.gap", 1.1, 1],
+      ["plug.look", "tan", 1],
+      ["plug.gap", 1.3, 2],
+    ]);
+    undo();
+    expect(records.value).toEqual([]);
+    expect(answers()).toEqual([["plug.gap", "closed", 2]]);
+  });
+
+  it("leaves the findings alone where that is wished, and lets a record go", () => {
+    keepRecord(seen, undefined, false);
+    expect(answers()).toEqual([]);
+    dropRecord("2026-05-01");
+    expect(records.value).toEqual([]);
   });
 
   it("takes a half-written record up where it was left, and forgets it when it is empty", () => {

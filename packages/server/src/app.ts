@@ -104,6 +104,8 @@ async function servePage(app: FastifyInstance, page: string): Promise<void> {
   await app.register(fastifyStatic, {
     root: page,
     cacheControl: false,
+    // The build has compressed them better than there is time for here.
+    preCompressed: true,
     setHeaders: (reply, path) => {
       // The names of assets carry a hash of what is in them; all else keeps its name when it changes.
       const isHashed = path.startsWith(assets);

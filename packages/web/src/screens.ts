@@ -39,11 +39,28 @@ export const SCREENS: Readonly<Record<string, ScreenEntry>> = {
   question: { frame: "panel", load: async () => (await import("./screen/question.tsx")).Question },
   check: { frame: "panel", load: async () => (await import("./screen/check.tsx")).Check },
   checks: { frame: "panel", load: async () => (await import("./screen/checks.tsx")).Checks },
+  drive: { frame: "panel", load: async () => (await import("./screen/drive.tsx")).Drive },
+  step: { frame: "panel", load: async () => (await import("./screen/step.tsx")).Step },
+  mend: { frame: "panel", load: async () => (await import("./screen/mend.tsx")).Mend },
+  proof: { frame: "panel", load: async () => (await import("./screen/proof.tsx")).Proof },
+  repairs: { frame: "panel", load: async () => (await import("./screen/repairs.tsx")).Repairs },
   add: { frame: "panel", load: async () => (await import("./screen/add.tsx")).Add },
   answers: { frame: "panel", load: async () => (await import("./screen/answers.tsx")).Answers },
 };
 
-/** Picture, ranking and next check: what a case shows when no screen of its own is asked for. */
+/** Stands above every screen of a case. */
+export const DRIVE_ANSWER: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/drive-answer.tsx")).DriveAnswer,
+};
+
+/** Stands beside the ranking. */
+export const NEXT_STEP: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/next-step.tsx")).NextStepCard,
+};
+
+/** Picture, ranking and next step: what a case shows when no screen of its own is asked for. */
 export const CASE: ScreenEntry = {
   frame: "wide",
   load: async () => (await import("./screen/case.tsx")).CaseScreen,

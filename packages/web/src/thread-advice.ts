@@ -1,11 +1,11 @@
-// The thread's side of what goes beyond a ranking: may one drive, what pays next, how is it mended. Fetched
-// when the first such question comes.
-import { driveAdvice, InputError, mend, next } from "@half-order/core";
+// The thread's side of what goes beyond a ranking: what pays next, how is it mended. Fetched when the first
+// such question comes; whether one may drive is answered by `thread-drive.ts`.
+import { InputError, mend, next } from "@half-order/core";
 import type { Advice, AdviceQuestion } from "./state/advising.ts";
 import type { Question } from "./state/thinker.ts";
 
 /** What the library says; problems of the input are an answer too. */
-export function advise(of: Question, question: AdviceQuestion): Advice {
+export function advise(of: Question, question: MoreQuestion): Advice {
   try {
     return answerTo(of, question);
   } catch (error) {
@@ -14,10 +14,10 @@ export function advise(of: Question, question: AdviceQuestion): Advice {
   }
 }
 
-function answerTo({ profile, findings, repairs }: Question, question: AdviceQuestion): Advice {
+type MoreQuestion = Exclude<AdviceQuestion, { readonly kind: "drive" }>;
+
+function answerTo({ profile, findings, repairs }: Question, question: MoreQuestion): Advice {
   switch (question.kind) {
-    case "drive":
-      return { drive: driveAdvice(profile, findings) };
     case "next": {
       const { atHand, open, patienceMs } = question;
       const end = performance.now() + patienceMs;

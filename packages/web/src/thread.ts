@@ -18,6 +18,10 @@ export async function answer(question: Question): Promise<Thought> {
   const asksMore = advice !== undefined && advice.kind !== "drive";
   if (!isFirst || asksMore || question.repairs.length > 0) await fillKnowledge();
   if (!advice) return think(question);
+  if (advice.kind === "drive") {
+    const { adviseDrive } = await import("./thread-drive.ts");
+    return { advice: adviseDrive(question) };
+  }
   const { advise } = await import("./thread-advice.ts");
   return { advice: advise(question, advice) };
 }

@@ -8,7 +8,7 @@ export const CYLINDER_REFUSALS: readonly Refusal[] = [
     why: "no cylinder",
     profile: { ...four, cylinders: 0 },
     problems: ["cylinders-count /cylinders"],
-    says: "1 to 12",
+    says: "1 to 16",
   },
   {
     why: "half a cylinder",

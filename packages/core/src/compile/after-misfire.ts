@@ -6,6 +6,8 @@ import { misfireClass, patternOf } from "./pattern.ts";
 
 /** Sums of the same terms in another order must be the same number, or like faults look unlike. */
 const DIGITS = 1e12;
+/** Nobody could defend a finer step; and faults that differ by less are weighed as one kind, faster. */
+const STEPS = 200;
 
 /**
  * Chance of each option of a finding that follows from the cylinders which a fault makes miss, over
@@ -26,6 +28,9 @@ export function afterMisfire(
     }
   }
   return Object.fromEntries(
-    Object.entries(chances).map(([option, sum]) => [option, Math.round(sum * DIGITS) / DIGITS]),
+    Object.entries(chances).map(([option, sum]) => {
+      const same = Math.round(sum * DIGITS) / DIGITS;
+      return [option, Math.round(same * STEPS) / STEPS];
+    }),
   );
 }

@@ -48,9 +48,10 @@ function ofChoice({ engine, instances }: Subjects, answered: Answered): readonly
   const { row, answer, cylinder = 0 } = answered;
   const option = answered.options[0] ?? "";
   const background = floored(usualChance(row, option));
+  const chancesOf = perFault(row, (instance) => choiceChances(engine, instance, row));
   const chanceOf = (instance: Instance): number => {
     const isThere = row.scope === "engine" || instance.place.cylinders.includes(cylinder);
-    const chances = isThere ? choiceChances(engine, instance, row) : undefined;
+    const chances = isThere ? chancesOf(instance) : undefined;
     // A fault without a row of its own looks like the background, and counts as a speaker.
     if (!chances) return row.scope === "engine" ? background : SILENT;
     const scale = row.byMisfire ? byMisfireSum(engine, instance, answered, chances) : 1;
@@ -79,6 +80,17 @@ function byMisfireSum(
     }
   }
   return sum;
+}
+
+/** What does not hang on the place of a fault is worked out once for all its places. */
+function perFault<T>(row: FindingRow, of: (instance: Instance) => T): (instance: Instance) => T {
+  if (row.afterMisfire) return of;
+  const known = new Map<FaultRow, { readonly said: T }>();
+  return (instance) => {
+    const { said } = known.get(instance.fault) ?? { said: of(instance) };
+    known.set(instance.fault, { said });
+    return said;
+  };
 }
 
 /** Chance of an option when no fault speaks: at a cylinder that misses, where the row tells that. */
@@ -128,7 +140,8 @@ function completed(
 
 /** Signs that are there or not: one observation an option. */
 function ofSigns(subjects: Subjects, { row, options, answer }: Answered): readonly Observation[] {
-  const chances = subjects.instances.map((instance) => signChances(subjects.engine, instance, row));
+  const { engine, instances } = subjects;
+  const chances = instances.map(perFault(row, (instance) => signChances(engine, instance, row)));
   return Object.entries(row.options).map(([option, { chance }]) => ({
     form: options.includes(option) ? ("seen" as const) : ("not-seen" as const),
     background: floored(chance),
@@ -165,7 +178,9 @@ function ofCodes(subjects: Subjects, { row, codes, answer }: Answered): Observed
     const cylinder = engine.names.indexOf(number);
     return cylinder < 0 ? mask : mask | (1 << cylinder);
   }, 0);
-  const chances = subjects.instances.map((instance) => signChances(engine, instance, row));
+  const chances = subjects.instances.map(
+    perFault(row, (instance) => signChances(engine, instance, row)),
+  );
   const observations = Object.entries(row.options).map(([option, { chance }]): Observation => {
     const pointed = codes?.families.get(option);
     // A code that names a cylinder is one of as many as there are cylinders.

@@ -8,8 +8,8 @@ import { cylinderNames } from "./cylinder-name.ts";
 import { firingAngles } from "./firing-order.ts";
 import { type EngineProfile, IGNITION_KINDS } from "./profile.ts";
 
-/** Generic misfire codes stop at cylinder 12, and the exact sum doubles with each cylinder. */
-export const MAX_CYLINDERS = 12;
+/** Generic misfire codes stop at cylinder 12; with 16 a ranking still takes less than a second. */
+export const MAX_CYLINDERS = 16;
 
 /**
  * Every problem of a profile, each with the JSON Pointer of its field; empty when it is sound. The

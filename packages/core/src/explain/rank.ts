@@ -20,7 +20,7 @@ import { mix, type Part } from "./mixture.ts";
 import type { Fit, OrderCandidate, RankedFault, Ranking } from "./ranking.ts";
 
 export interface RankOptions {
-  /** Probability that may stay unsearched, see `posterior`. Default 1e-7. */
+  /** Probability that may stay unsearched, see `posterior`. Default 1e-6. */
   readonly tolerance?: number;
   /** Other tables than the ones that come with the library. */
   readonly knowledge?: Knowledge;

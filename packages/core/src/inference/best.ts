@@ -1,7 +1,6 @@
 // The likeliest hypotheses. A hypothesis cannot be likelier than its least likely member, so only faults
 // whose own probability reaches that of the last one kept need to be combined.
-import type { Scale } from "./weigh.ts";
-import { weigh } from "./weigh.ts";
+import { type Scale, weigh } from "./weigh.ts";
 
 export interface Hypothesis {
   readonly faults: readonly number[];
@@ -11,24 +10,19 @@ export interface Hypothesis {
 /** More faults than this are never combined; with so many alike none of the hypotheses stands out. */
 const MOST_COMBINED = 24;
 
-/** The `keep` heaviest hypotheses, given each fault's summed weight. */
+/** The `keep` heaviest hypotheses, given each fault's weight by itself and in all hypotheses. */
 export function bestHypotheses(
   scale: Scale,
+  singles: Float64Array,
   summed: Float64Array,
-  most: 1 | 2 | 3,
-  keep: number,
+  { most, keep }: { readonly most: 1 | 2 | 3; readonly keep: number },
 ): readonly Hypothesis[] {
-  const { faults, alone } = scale.model;
-  const singles = Array.from({ length: faults }, (_, f) => ({
-    faults: [f],
-    weight: weigh(scale, [f]),
-  }));
-  const least = heaviest(singles, keep).at(-1)?.weight ?? 0;
-  const members = Array.from({ length: faults }, (_, f) => f)
-    .filter((f) => !alone[f] && (summed[f] as number) >= least)
+  const found: Hypothesis[] = Array.from(singles, (weight, f) => ({ faults: [f], weight }));
+  const least = heaviest(found, keep).at(-1)?.weight ?? 0;
+  const members = Array.from(singles.keys())
+    .filter((f) => !scale.model.alone[f] && (summed[f] as number) >= least)
     .sort((f, g) => (summed[g] as number) - (summed[f] as number))
     .slice(0, MOST_COMBINED);
-  const found: Hypothesis[] = [...singles];
   for (let i = 0; most >= 2 && i < members.length; i++) {
     for (let j = i + 1; j < members.length; j++) {
       const pair = [members[i] as number, members[j] as number];

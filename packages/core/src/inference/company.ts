@@ -1,110 +1,108 @@
-// What links add to the three rings, which are summed as if all faults were strangers.
-//
-// A link λ between f and g adds (λ−1)·w to the pair and to each triple that holds it. A triple with two
-// or three links needs Πλ − 1 − Σ(λ−1) on top.
-import type { KindSums, Rings } from "./rings.ts";
-import type { Scale } from "./weigh.ts";
+// Which faults are acquainted: some local row speaks of both, or a link joins them. Of strangers the local
+// rows say what they say of each; for the acquainted there is a factor on top of that product, by pair,
+// and a third one where three speak on one row.
+import type { DiagnosisModel } from "../model/diagnosis-model.ts";
+import type { Evidence, Row } from "./evidence.ts";
+import { said } from "./evidence.ts";
+import { linkTable } from "./link-table.ts";
 
-/**
- * Adds the links' part to `rings.inside` and, for third faults, to `rings.c0`; returns by fault, by
- * set, what the linked faults take part in on top of their polynomial.
- */
-export function addLinks(
-  scale: Scale,
-  sums: KindSums,
-  rings: Rings,
-  most: 1 | 2 | 3,
-): ReadonlyMap<number, Float64Array> {
-  const own = new Map<number, Float64Array>();
-  if (most === 1) return own;
-  const vectorOf = (fault: number): Float64Array => {
-    const vector = own.get(fault) ?? new Float64Array(sums.size);
-    own.set(fault, vector);
-    return vector;
+export interface Company {
+  /** By fault: what the local rows say of it by itself. */
+  readonly solo: Float64Array;
+  /** By fault: that times its odds and what was not seen: all but the wide rows. */
+  readonly weight: Float64Array;
+  /** [fault·faults + fault]: what two are more than the product of their weights; links included. */
+  readonly factor: Float64Array;
+  /** [fault·faults + fault]: 1 for the acquainted. */
+  readonly knows: Uint8Array;
+  /** By fault: whom it knows, ascending. */
+  readonly known: readonly (readonly number[])[];
+  /** Local rows on which two speak. */
+  readonly shared: (a: number, b: number) => readonly Row[];
+}
+
+/** A choice that a fault makes impossible would divide by nothing; this is taken for nothing. */
+const NOTHING = 1e-12;
+
+/** What a local row says of one speaker. */
+function alone({ isChoice, gain, say }: Row, fault: number): number {
+  const own = say[fault] as number;
+  return isChoice ? Math.max(NOTHING, own) : 1 + gain * own;
+}
+
+export function companyOf(model: DiagnosisModel, evidence: Evidence): Company {
+  const { faults } = model;
+  const solo = new Float64Array(faults).fill(1);
+  const factor = new Float64Array(faults * faults).fill(1);
+  const knows = new Uint8Array(faults * faults);
+  const both = (a: number, b: number, times: number): void => {
+    for (const at of [a * faults + b, b * faults + a]) {
+      factor[at] = (factor[at] as number) * times;
+      knows[at] = 1;
+    }
   };
-  /** By pair of kinds: Σ over its links of (λ−1)·a_f·a_g, what every third fault shares. */
-  const byKinds = new Map<number, Float64Array>();
-  for (const { a, b, times } of scale.links.links) {
-    const two = linkedPair(scale, a, b, times - 1);
-    addPair(scale, rings, most, two, [a, b], [vectorOf(a), vectorOf(b)]);
-    if (most < 3) continue;
-    const key =
-      (scale.evidence.kindOf[a] as number) * scale.evidence.kinds +
-      (scale.evidence.kindOf[b] as number);
-    const sofar = byKinds.get(key);
-    byKinds.set(key, sofar ? sofar.map((weight, t) => weight + (two[t] as number)) : two);
+  const rowsOf: Row[][] = Array.from({ length: faults }, () => []);
+  for (const row of evidence.local) {
+    const { speakers } = row;
+    speakers.forEach((a, i) => {
+      const own = alone(row, a);
+      solo[a] = (solo[a] as number) * own;
+      rowsOf[a]?.push(row);
+      for (let j = i + 1; j < speakers.length; j++) {
+        const b = speakers[j] as number;
+        both(a, b, said(row, [a, b]) / own / alone(row, b));
+      }
+    });
   }
-  for (const [key, two] of byKinds) addThirds(scale, rings, key, two);
-  if (most === 3)
-    for (const chain of scale.links.chains) addChain(scale, rings, chain, chain.map(vectorOf));
-  return own;
+  for (const { a, b, times } of linkTable(model).links) both(a, b, times);
+  const weight = solo.map((own, f) => own * (evidence.plain[f] as number));
+  return { solo, weight, factor, knows, known: knownOf(knows, faults), shared: sharedBy(rowsOf) };
 }
 
-function linkedPair({ inside, size }: Scale, a: number, b: number, extra: number): Float64Array {
-  return Float64Array.from(
-    { length: size },
-    (_, t) => extra * (inside[a * size + t] as number) * (inside[b * size + t] as number),
-  );
+function knownOf(knows: Uint8Array, faults: number): number[][] {
+  return Array.from({ length: faults }, (_, a) => {
+    const known: number[] = [];
+    for (let b = 0; b < faults; b++) if (knows[a * faults + b]) known.push(b);
+    return known;
+  });
 }
 
-/** The pair by itself and with any third, as seen by the two. */
-function addPair(
-  { evidence, inside, size, thirds }: Scale,
-  rings: Rings,
-  most: 2 | 3,
-  two: Float64Array,
-  [a, b]: readonly [number, number],
-  [ofA, ofB]: readonly [Float64Array, Float64Array],
-): void {
-  const [ka, kb] = [evidence.kindOf[a] as number, evidence.kindOf[b] as number];
-  const said = evidence.pair(ka, kb);
-  const third = most === 3 ? thirds(ka, kb) : undefined;
-  const [sa, sb] = third ? [evidence.triple(ka, kb, ka), evidence.triple(ka, kb, kb)] : [0, 0];
-  for (let t = 0; t < size; t++) {
-    const base = two[t] as number;
-    let weight = base * said;
-    let [ownA, ownB] = [0, 0];
-    if (third) {
-      // a and b are no third of their own pair; c0 will give them as much, so it is taken out again
-      ownA = base * sa * (inside[a * size + t] as number);
-      ownB = base * sb * (inside[b * size + t] as number);
-      weight += base * (third[t] as number) - ownA - ownB;
+function sharedBy(rowsOf: readonly (readonly Row[])[]) {
+  return (a: number, b: number): readonly Row[] => {
+    const shared: Row[] = [];
+    for (const row of rowsOf[a] as readonly Row[]) {
+      const own = row.say[b] as number;
+      if (row.isChoice ? own >= 0 : own > 0) shared.push(row);
     }
-    rings.inside[t] = (rings.inside[t] as number) + weight;
-    ofA[t] = (ofA[t] as number) + weight - ownA;
-    ofB[t] = (ofB[t] as number) + weight - ownB;
-  }
+    return shared;
+  };
 }
 
-/** Every third fault takes part in the triples of the linked pairs. */
-function addThirds({ evidence, size }: Scale, rings: Rings, key: number, two: Float64Array): void {
-  const [a, b] = [Math.floor(key / evidence.kinds), key % evidence.kinds];
-  for (let kind = 0; kind < evidence.kinds; kind++) {
-    const said = evidence.triple(a, b, kind);
-    for (let t = 0; t < size; t++) {
-      const at = kind * size + t;
-      rings.c0[at] = (rings.c0[at] as number) + said * (two[t] as number);
-    }
+/** What the rows that three share say more than the product of what they say of pairs. */
+export function threefold(shared: readonly Row[], a: number, b: number, c: number): number {
+  let product = 1;
+  for (let i = 0; i < shared.length; i++) {
+    const { isChoice, gain, say } = shared[i] as Row;
+    const z = say[c] as number;
+    if (isChoice ? z < 0 : z <= 0) continue;
+    const x = say[a] as number;
+    const y = say[b] as number;
+    product *= isChoice
+      ? ofThree(Math.max(NOTHING, x), Math.max(NOTHING, y), Math.max(NOTHING, z))
+      : ofThreeSigns(gain, 1 - x, 1 - y, 1 - z);
   }
+  return product;
 }
 
-function addChain(
-  { evidence, inside, links, size }: Scale,
-  rings: Rings,
-  [f, g, h]: readonly [number, number, number],
-  own: readonly Float64Array[],
-): void {
-  const [fg, fh, gh] = [links.times(f, g), links.times(f, h), links.times(g, h)];
-  const extra = fg * fh * gh - 1 - (fg - 1) - (fh - 1) - (gh - 1);
-  const kind = (fault: number): number => evidence.kindOf[fault] as number;
-  const said = extra * evidence.triple(kind(f), kind(g), kind(h));
-  for (let t = 0; t < size; t++) {
-    const weight =
-      said *
-      (inside[f * size + t] as number) *
-      (inside[g * size + t] as number) *
-      (inside[h * size + t] as number);
-    rings.inside[t] = (rings.inside[t] as number) + weight;
-    for (const vector of own) vector[t] = (vector[t] as number) + weight;
-  }
+/** The mean of three times each of them, by the means of two. */
+function ofThree(x: number, y: number, z: number): number {
+  return (8 / 3) * ((x + y + z) / (x + y)) * (x / (x + z)) * (y / (y + z)) * z;
+}
+
+/** The same of a sign, from the chances of not causing it. */
+function ofThreeSigns(gain: number, x: number, y: number, z: number): number {
+  const all = 1 + gain;
+  const ones = (all - gain * x) * (all - gain * y) * (all - gain * z);
+  const twos = (all - gain * x * y) * (all - gain * x * z) * (all - gain * y * z);
+  return ((all - gain * x * y * z) * ones) / twos;
 }

@@ -3,33 +3,77 @@
 //
 //   seen      (1 − (1−leak)·Π(1−p)) / leak        not seen   Π(1−p)       choice   mean(q) / background
 //
-// Faults of which every observation says the same form one kind: worn plugs in six cylinders are one
-// kind until a single cylinder is looked at. All that follows is worked out per kind, not per fault.
-import { type DiagnosisModel, randomSet } from "../model/diagnosis-model.ts";
+// An observation of which every fault that can have company has a say is wide; of any other its
+// speakers alone need to be looked at. What is not seen is a product and joins the odds.
+import type { DiagnosisModel, Observation } from "../model/diagnosis-model.ts";
 
-export interface Evidence {
-  readonly kinds: number;
-  readonly kindOf: Uint32Array;
-  /** By kind: what the observations say of a single fault of that kind. */
-  readonly solo: Float64Array;
-  /** The same for two, or three, faults of these kinds. */
-  readonly pair: (a: number, b: number) => number;
-  readonly triple: (a: number, b: number, c: number) => number;
-  /** By set: product of the misfire observations. */
-  readonly bySet: Float64Array;
+/** An observation as the sums want it. */
+export interface Row {
+  readonly isChoice: boolean;
+  /** For `seen`: (1−leak)/leak, what is gained when a cause is certain. */
+  readonly gain: number;
+  /** By fault: p of `seen` (0 where silent); q/background of `choice` (−1 where silent). */
+  readonly say: Float64Array;
+  /** Faults that can have company and are not silent, ascending. */
+  readonly speakers: readonly number[];
 }
 
+export interface Evidence {
+  /** Rows on which all who can have company speak, or nearly all. */
+  readonly wide: readonly Row[];
+  readonly local: readonly Row[];
+  /** By fault: odds, times what was not seen. */
+  readonly plain: Float64Array;
+}
+
+/** A sign on which more faults than this speak is wide: its speakers would all be acquainted. */
+const MANY = 32;
+
 export function evidenceOf(model: DiagnosisModel): Evidence {
-  const { kindOf, first } = kindsOf(model);
-  const rows = rowsOf(model, first);
-  return {
-    kinds: first.length,
-    kindOf,
-    solo: Float64Array.from(first, (_, kind) => together(rows, kind, NONE, NONE)),
-    pair: (a, b) => together(rows, a, b, NONE),
-    triple: tripleTable(rows, first.length),
-    bySet: setLikelihoods(model),
-  };
+  const plain = Float64Array.from(model.odds);
+  const wide: Row[] = [];
+  const local: Row[] = [];
+  const joinable = model.faults - model.alone.reduce((count, alone) => count + alone, 0);
+  for (const observation of model.observations) {
+    if (observation.form === "not-seen") {
+      observation.value.forEach((p, f) => {
+        plain[f] = (plain[f] as number) * (1 - p);
+      });
+      continue;
+    }
+    const row = rowOf(model, observation);
+    const { length } = row.speakers;
+    const isWide = row.isChoice ? length === joinable : length > MANY;
+    (isWide ? wide : local).push(row);
+  }
+  return { wide, local, plain };
+}
+
+function rowOf({ alone }: DiagnosisModel, { form, background, value }: Observation): Row {
+  const isChoice = form === "choice";
+  const say = isChoice ? value.map((q) => (q < 0 ? -1 : q / background)) : value;
+  const speakers: number[] = [];
+  say.forEach((own, f) => {
+    if (!alone[f] && (isChoice ? own >= 0 : own > 0)) speakers.push(f);
+  });
+  return { isChoice, gain: (1 - background) / background, say, speakers };
+}
+
+/** What a row says of faults together. */
+export function said({ isChoice, gain, say }: Row, faults: readonly number[]): number {
+  let none = 1;
+  let sum = 0;
+  let speakers = 0;
+  for (const fault of faults) {
+    const own = say[fault] as number;
+    if (!isChoice) none *= 1 - own;
+    else if (own >= 0) {
+      sum += own;
+      speakers++;
+    }
+  }
+  if (!isChoice) return 1 + gain * (1 - none);
+  return speakers > 0 ? sum / speakers : 1;
 }
 
 /** What each observation says of a fault that is present by itself. */
@@ -51,142 +95,4 @@ export function expectedSetLikelihood(model: DiagnosisModel, fault: number): num
     sum += (model.atomChance[a] as number) * likelihood;
   }
   return sum;
-}
-
-function kindsOf({ faults, observations }: DiagnosisModel): {
-  kindOf: Uint32Array;
-  first: number[];
-} {
-  const numbers = new Map<string, number>();
-  const first: number[] = [];
-  const kindOf = new Uint32Array(faults);
-  for (let f = 0; f < faults; f++) {
-    const key = observations.map(({ value }) => value[f]).join(" ");
-    const known = numbers.get(key);
-    if (known === undefined) {
-      numbers.set(key, first.length);
-      first.push(f);
-    }
-    kindOf[f] = known ?? first.length - 1;
-  }
-  return { kindOf, first };
-}
-
-/** Above this many entries triples are worked out anew each time. */
-const MOST_REMEMBERED = 4_000_000;
-
-/** What the observations say of three kinds, remembered for kinds in ascending order. */
-function tripleTable(rows: Rows, kinds: number): (a: number, b: number, c: number) => number {
-  const length = (kinds * (kinds + 1) * (kinds + 2)) / 6;
-  if (length > MOST_REMEMBERED) return (a, b, c) => together(rows, a, b, c);
-  const known = new Float64Array(length).fill(-1);
-  return (a, b, c) => {
-    const low = Math.min(a, b, c);
-    const high = Math.max(a, b, c);
-    const middle = a + b + c - low - high;
-    // position in the list of all low ≤ middle ≤ high
-    const at = (high * (high + 1) * (high + 2)) / 6 + (middle * (middle + 1)) / 2 + low;
-    const before = known[at] as number;
-    if (before >= 0) return before;
-    const said = together(rows, low, middle, high);
-    known[at] = said;
-    return said;
-  };
-}
-
-/** No second or third member. */
-const NONE = -1;
-
-/** Observations by kind: `seen` rows, then `choice` rows; `not seen` rows are one product. */
-interface Rows {
-  readonly rows: number;
-  readonly seen: number;
-  readonly leak: Float64Array;
-  /** [kind·rows + row]: 1−p for `seen`; q/background, or −1 when silent, for `choice`. */
-  readonly cell: Float64Array;
-  /** By kind: product of the `not seen` rows. */
-  readonly plain: Float64Array;
-}
-
-function rowsOf(model: DiagnosisModel, first: readonly number[]): Rows {
-  const seen = model.observations.filter((o) => o.form === "seen");
-  const choices = model.observations.filter((o) => o.form === "choice");
-  const absent = model.observations.filter((o) => o.form === "not-seen");
-  const rows = seen.length + choices.length;
-  const cell = new Float64Array(first.length * rows);
-  const plain = new Float64Array(first.length).fill(1);
-  first.forEach((fault, kind) => {
-    const start = kind * rows;
-    seen.forEach((o, row) => {
-      cell[start + row] = 1 - (o.value[fault] as number);
-    });
-    choices.forEach((o, row) => {
-      const value = o.value[fault] as number;
-      cell[start + seen.length + row] = value < 0 ? -1 : value / o.background;
-    });
-    for (const o of absent)
-      plain[kind] = (plain[kind] as number) * (1 - (o.value[fault] as number));
-  });
-  return {
-    rows,
-    seen: seen.length,
-    leak: Float64Array.from(seen, (o) => o.background),
-    cell,
-    plain,
-  };
-}
-
-function together(
-  { rows, seen, leak, cell, plain }: Rows,
-  a: number,
-  b: number,
-  c: number,
-): number {
-  const ia = a * rows;
-  const ib = b * rows;
-  const ic = c * rows;
-  let product = plain[a] as number;
-  if (b >= 0) product *= plain[b] as number;
-  if (c >= 0) product *= plain[c] as number;
-  for (let row = 0; row < seen; row++) {
-    const l = leak[row] as number;
-    let none = cell[ia + row] as number;
-    if (b >= 0) none *= cell[ib + row] as number;
-    if (c >= 0) none *= cell[ic + row] as number;
-    product *= (1 - (1 - l) * none) / l;
-  }
-  for (let row = seen; row < rows; row++) {
-    let sum = 0;
-    let speakers = 0;
-    const ra = cell[ia + row] as number;
-    if (ra >= 0) {
-      sum = ra;
-      speakers = 1;
-    }
-    if (b >= 0) {
-      const rb = cell[ib + row] as number;
-      if (rb >= 0) {
-        sum += rb;
-        speakers++;
-      }
-    }
-    if (c >= 0) {
-      const rc = cell[ic + row] as number;
-      if (rc >= 0) {
-        sum += rc;
-        speakers++;
-      }
-    }
-    if (speakers > 0) product *= sum / speakers;
-  }
-  return product;
-}
-
-function setLikelihoods(model: DiagnosisModel): Float64Array {
-  const size = randomSet(model.cylinders) + 1;
-  const bySet = new Float64Array(size).fill(1);
-  for (const { likelihood } of model.misfireObservations) {
-    for (let set = 0; set < size; set++) bySet[set] = (bySet[set] as number) * likelihood(set);
-  }
-  return bySet;
 }

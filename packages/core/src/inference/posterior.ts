@@ -1,17 +1,21 @@
 // The exact sum over hypotheses: every fault by itself, every pair, every triple.
 // w(H) = Π odds · Π links · P(observations | H) · Σ over sets P(set | H)·P(misfire findings | set), and
-// P(H) = w(H) / Σ w. The sum is made in closed form (rings.ts), so nothing needs to be left out but
-// groups of triples below the tolerance, whose weight is bounded and told.
+// P(H) = w(H) / Σ w. Triples are summed without being visited (triples.ts), so nothing needs to be left
+// out but terms below the tolerance, which are bounded and told.
 import type { DiagnosisModel } from "../model/diagnosis-model.ts";
+import { randomSet } from "../model/diagnosis-model.ts";
 import { entropyBits } from "../units/weight.ts";
 import { bestHypotheses } from "./best.ts";
-import { addLinks } from "./company.ts";
+import { companyOf } from "./company.ts";
 import { componentWeights } from "./component.ts";
+import type { Crowd, Ring } from "./crowd.ts";
 import { evidenceOf } from "./evidence.ts";
-import { exactlyOf, insideOf, insideWeights, latticeSize, reachableSets } from "./lattice.ts";
 import { linkTable } from "./link-table.ts";
-import { type KindSums, kindSums, type Rings, sumRings, thirdSums } from "./rings.ts";
-import { type Scale, weigh } from "./weigh.ts";
+import { sumPairs } from "./pairs.ts";
+import { reachOf } from "./reach.ts";
+import { sumTriples } from "./triples.ts";
+import { expectedOfSingle, type Scale, saidOfSingle } from "./weigh.ts";
+import { traitsOf } from "./wide.ts";
 
 export interface Posterior {
   /** By fault: that it is present. */
@@ -33,52 +37,52 @@ export interface Posterior {
 }
 
 export interface PosteriorOptions {
-  /** Probability that may stay out. Default 1e-7; 0 leaves nothing out. */
+  /** Probability that may stay out. Default 1e-6; 0 leaves nothing out. */
   readonly tolerance?: number;
   /** Faults present together at most. Default 3. */
   readonly most?: 1 | 2 | 3;
 }
 
-const DEFAULT_TOLERANCE = 1e-7;
+const DEFAULT_TOLERANCE = 1e-6;
 const HYPOTHESES_KEPT = 10;
 
 /** Posterior of a model; every probability is exact up to `unsearched`. */
 export function posterior(model: DiagnosisModel, options: PosteriorOptions = {}): Posterior {
   const { tolerance = DEFAULT_TOLERANCE, most = 3 } = options;
-  const scale = scaleOf(model);
-  const { evidence, sums } = scale;
-  const singles = Float64Array.from({ length: model.faults }, (_, f) => weigh(scale, [f]));
-  const atLeast = singles.reduce((sum, weight) => sum + weight, 0);
-  const bestSet = evidence.bySet.reduce((best, likelihood) => Math.max(best, likelihood), 0);
-  const rings = sumRings(evidence, sums, scale.thirds, {
-    most,
-    allowed: tolerance * atLeast,
-    bestSet,
+  const { scale, crowd } = scaleOf(model);
+  const singles = sumSingles(scale);
+  const atLeast = singles.fault.reduce((sum, weight) => sum + weight, 0);
+  const pairs = most >= 2 ? sumPairs(crowd) : undefined;
+  const allowed = (tolerance * atLeast) / (OFF * (1 + tolerance));
+  const triples = most >= 3 ? sumTriples(crowd, allowed) : undefined;
+  const { fault, set } = added([singles, pairs, triples?.ring]);
+  set.forEach((weight, at) => {
+    if (weight !== 0) set[at] = Math.max(0, weight) * scale.reach.likelihood(at);
   });
-  const linked = addLinks(scale, sums, rings, most);
-  const canBe = reachableSets(model, most);
-  const set = setWeights(scale, rings, canBe);
   const total = set.reduce((sum, weight) => sum + weight, 0);
-  const fault = Float64Array.from(singles, (single, f) =>
-    model.alone[f] ? single : takesPart(scale, rings, canBe, linked.get(f), f),
-  );
-  const component = componentWeights(scale, fault, total, most);
+  const summed = { fault, total, withThird: triples?.withThird };
+  const component = componentWeights(scale, summed, most);
   const share = (weight: number): number => Math.min(1, Math.max(0, weight / total));
   const faultShares = fault.map(share);
+  const best = bestHypotheses(scale, singles.fault, fault, { most, keep: HYPOTHESES_KEPT });
+  const leftOut = triples?.ring.leftOut ?? 0;
   return {
     fault: faultShares,
     component: component.map(share),
     set: set.map(share),
-    best: bestHypotheses(scale, fault, most, HYPOTHESES_KEPT).map(({ faults, weight }) => ({
-      faults,
-      probability: share(weight),
-    })),
-    unsearched: rings.leftOut / (total + rings.leftOut),
+    best: best.map(({ faults, weight }) => ({ faults, probability: share(weight) })),
+    unsearched: (OFF * leftOut) / (total - leftOut),
     visited: hypothesesUpTo(model, most),
     entropyBits: entropyBits(faultShares),
     total,
   };
 }
+
+/**
+ * A term that is left out is missed in the sum and in up to three faults of one part, so a probability
+ * is off by at most so many times the part of the terms in the whole.
+ */
+const OFF = 4;
 
 /** Number of hypotheses of up to `most` faults. */
 function hypothesesUpTo({ faults, alone }: DiagnosisModel, most: number): number {
@@ -87,64 +91,44 @@ function hypothesesUpTo({ faults, alone }: DiagnosisModel, most: number): number
   return faults + (most >= 2 ? pairs : 0) + (most >= 3 ? (pairs * (n - 2)) / 3 : 0);
 }
 
-function scaleOf(model: DiagnosisModel): Scale & { readonly sums: KindSums } {
+function scaleOf(model: DiagnosisModel): { readonly scale: Scale; readonly crowd: Crowd } {
   const evidence = evidenceOf(model);
-  const inside = insideOf(model);
-  const size = latticeSize(model.cylinders);
-  const sums = kindSums(model, evidence, inside, size);
+  const company = companyOf(model, evidence);
+  const reach = reachOf(model, company.weight);
+  const { faults, alone } = model;
+  const { wide } = evidence;
+  const traits = traitsOf(wide, faults);
   return {
-    model,
-    evidence,
-    links: linkTable(model),
-    inside,
-    weights: insideWeights(evidence.bySet),
-    size,
-    sums,
-    thirds: thirdSums(evidence, sums),
+    scale: { model, evidence, links: linkTable(model), reach, company },
+    crowd: { faults, sets: randomSet(model.cylinders) + 1, alone, wide, traits, company, reach },
   };
 }
 
-/** By set: weight of all hypotheses whose union is exactly that set. */
-function setWeights({ model, evidence }: Scale, rings: Rings, canBe: Uint8Array): Float64Array {
-  const exactly = exactlyOf(Float64Array.from(rings.inside));
-  const set = exactly.map((weight, t) =>
-    canBe[t] ? Math.max(0, weight) * (evidence.bySet[t] as number) : 0,
-  );
-  for (let f = 0; f < model.faults; f++) {
-    if (!model.alone[f]) continue;
-    const said =
-      (model.odds[f] as number) * (evidence.solo[evidence.kindOf[f] as number] as number);
-    for (let a = model.atomStart[f] as number; a < (model.atomStart[f + 1] as number); a++) {
-      const t = model.atomSet[a] as number;
-      const weight = said * (model.atomChance[a] as number) * (evidence.bySet[t] as number);
-      set[t] = (set[t] as number) + weight;
+/** Faults by themselves, those that stand alone among them. */
+function sumSingles(scale: Scale): Ring {
+  const { faults, atomStart, atomChance, atomSet, cylinders } = scale.model;
+  const said = Float64Array.from({ length: faults }, (_, f) => saidOfSingle(scale, f));
+  const set = new Float64Array(randomSet(cylinders) + 1);
+  for (let f = 0; f < faults; f++) {
+    for (let a = atomStart[f] as number; a < (atomStart[f + 1] as number); a++) {
+      const at = atomSet[a] as number;
+      set[at] = (set[at] as number) + (said[f] as number) * (atomChance[a] as number);
     }
   }
-  return set;
+  return { fault: said.map((own, f) => own * expectedOfSingle(scale, f)), set, leftOut: 0 };
 }
 
-/**
- * Weight of all hypotheses that hold a fault. Taken from "inside" to "exactly" before it meets the
- * likelihoods: sharp evidence on many cylinders would cancel too many digits otherwise.
- */
-function takesPart(
-  { evidence, inside, size }: Scale,
-  { c0, c1, c2 }: Rings,
-  canBe: Uint8Array,
-  linked: Float64Array | undefined,
-  f: number,
-): number {
-  const start = (evidence.kindOf[f] as number) * size;
-  const vector = new Float64Array(size);
-  for (let t = 0; t < size; t++) {
-    const x = inside[f * size + t] as number;
-    const at = start + t;
-    const company = (c0[at] as number) + x * ((c1[at] as number) + x * (c2[at] as number));
-    vector[t] = x * company + (linked?.[t] ?? 0);
+function added(rings: readonly (Ring | undefined)[]): Pick<Ring, "fault" | "set"> {
+  const [first, ...rest] = rings.filter((ring) => ring !== undefined);
+  const { fault, set } = first as Ring;
+  const sum = { fault: Float64Array.from(fault), set: Float64Array.from(set) };
+  for (const ring of rest) {
+    ring.fault.forEach((weight, f) => {
+      sum.fault[f] = (sum.fault[f] as number) + weight;
+    });
+    ring.set.forEach((weight, t) => {
+      sum.set[t] = (sum.set[t] as number) + weight;
+    });
   }
-  return exactlyOf(vector).reduce(
-    (sum, weight, t) =>
-      canBe[t] ? sum + Math.max(0, weight) * (evidence.bySet[t] as number) : sum,
-    0,
-  );
+  return sum;
 }

@@ -343,6 +343,6 @@ export const TERMS: readonly TermRow[] = [
     id: "deciban",
     word: "deciban",
     also: ["decibans"],
-    say: "A step of belief that simply adds up. Ten of them make something ten times as likely, against what it was.",
+    say: "A step of belief that simply adds up. Ten of them make the odds ten times higher.",
   },
 ];

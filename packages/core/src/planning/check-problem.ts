@@ -22,14 +22,16 @@ function checkTest(problem: PlanProblem, test: PlanTest, name: string): void {
   demandCost(test.cost, name);
   demandAccess(problem, test, name);
   demand(test.outcomes.length > 0, `${name}: at least one outcome`);
+  const total = new Float64Array(states);
   for (const row of test.outcomes) {
     demand(row.length === states, `${name}: each outcome needs a number per state`);
-    demand(row.every(isChance), `${name}: outcomes are probabilities`);
+    for (let s = 0; s < states; s++) {
+      if (!isChance(row[s] as number)) demand(false, `${name}: outcomes are probabilities`);
+      total[s] = (total[s] as number) + (row[s] as number);
+    }
   }
-  for (let s = 0; s < states; s++) {
-    const total = sum(test.outcomes.map((row) => row[s] as number));
-    demand(isNear(total, 1), `${name}: outcomes add up to 1 in state ${s} (got ${total})`);
-  }
+  const odd = total.findIndex((sumOf) => !isNear(sumOf, 1));
+  demand(odd < 0, `${name}: outcomes add up to 1 in state ${odd} (got ${total[odd]})`);
 }
 
 function checkRepair(problem: PlanProblem, repair: PlanRepair, name: string): void {
@@ -45,9 +47,8 @@ function checkRepair(problem: PlanProblem, repair: PlanRepair, name: string): vo
     total[from] = (total[from] as number) + chance;
   }
   demand(repair.cures.every(isChance), `${name}: cures are probabilities`);
-  for (const [s, sumOf] of total.entries()) {
-    demand(sumOf <= 1 + SLACK, `${name}: cure and turns of state ${s} add up to at most 1`);
-  }
+  const odd = total.findIndex((sumOf) => sumOf > 1 + SLACK);
+  demand(odd < 0, `${name}: cure and turns of state ${odd} add up to at most 1`);
 }
 
 function demandAccess(problem: PlanProblem, step: PlanAccess, name: string): void {

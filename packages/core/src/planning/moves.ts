@@ -18,18 +18,17 @@ export interface Following {
   readonly state: PlanState;
 }
 
-/** Steps that can help or tell something: repairs first, then the call, then tests. */
+/** Steps that can help or tell something: the call first, then repairs, then tests. */
 export function optionsOf(tables: Tables, state: PlanState): readonly Option[] {
+  const { callCost, problem } = tables;
   const repairs: Option[] = [];
   for (let r = 0; r < tables.repairs; r++) {
     if (!state.untried || !tables.looks[r]) repairs.push(...repairOptions(tables, state, r));
   }
-  if (state.untried) return repairs;
-  const { callCost, problem } = tables;
-  if (callCost !== undefined) repairs.push({ step: { kind: "call" }, cost: callCost, next: [] });
-  if (repairs.length === 0) return [];
+  if (state.untried || (repairs.length === 0 && callCost === undefined)) return repairs;
   const tests = problem.tests.flatMap((_, t) => testOption(tables, state, t) ?? []);
-  return [...repairs, ...tests];
+  if (callCost === undefined) return [...repairs, ...tests];
+  return [{ step: { kind: "call" }, cost: callCost, next: [] }, ...repairs, ...tests];
 }
 
 /** Can this repair mend anything now? */
@@ -50,12 +49,14 @@ export function testCost(tables: Tables, state: PlanState, test: number): number
   return of === undefined ? 0 : of.cost + openingCost(tables.problem, of, state.open);
 }
 
-/** A test now; undefined when it is done or can tell nothing. */
+/** A test now; undefined when it is done, or neither tells nor opens anything. */
 export function testOption(tables: Tables, state: PlanState, test: number): Option | undefined {
   if (state.tested[test]) return undefined;
   const { problem } = tables;
+  const of = problem.tests[test];
   const chances = outcomeChances(problem, state, test);
-  if (tellsNothing(problem.tests[test]?.outcomes ?? [], state, chances)) return undefined;
+  const opensMore = of?.opens?.some((a) => !state.open[a]) ?? false;
+  if (!opensMore && tellsNothing(of?.outcomes ?? [], state, chances)) return undefined;
   const next: Following[] = [];
   for (const [o, chance] of chances.entries()) {
     if (chance > NEVER)

@@ -101,7 +101,7 @@ function isBest(search: Search, move: Move): boolean {
   return upperOf(move) <= search.root.upper + tolerance(search);
 }
 
-/** Repairs stand before tests, so of two equal steps it is the one that may end the work. */
+/** Of equal steps the first: the call before repairs, repairs before tests. */
 function bestMove(search: Search): Move | undefined {
   const best = search.first.find((move) => isBest(search, move));
   if (best?.step.kind !== "test") return best;

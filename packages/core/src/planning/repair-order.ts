@@ -32,7 +32,7 @@ function lineUp(tables: Tables, state: PlanState): number {
   while (left > 1e3 * least) {
     const onlyBlind = state.untried && length === 0;
     const best = largest(tables, Math.max(NEVER * left, 4 * least), onlyBlind);
-    if (best < 0) break;
+    if (best < 0 || (!onlyBlind && !canPay(tables, left))) break;
     room.order[length] = best;
     room.left[length] = left;
     room.cost[length] = (room.price[best] as number) - trialOf(tables, best);
@@ -85,7 +85,7 @@ function addHelp(tables: Tables, state: number, weight: number): void {
 function priceNow(tables: Tables, repair: number): void {
   const { room, problem, fixed } = tables;
   const of = problem.repairs[repair];
-  const opening = of?.access === undefined ? 0 : openingCost(problem, of, room.open);
+  const opening = of && tables.hasAccess ? openingCost(problem, of, room.open) : 0;
   room.price[repair] = (fixed[repair] as number) + trialOf(tables, repair) + opening;
 }
 
@@ -113,6 +113,22 @@ function largest(tables: Tables, least: number, onlyBlind: boolean): number {
   return best;
 }
 
+/**
+ * May going on cost less than calling now? Not when every repair costs more than twice the call per
+ * chance: chances fall as the order goes on, so k repairs with the chances p spend at least
+ * 2·call·Σp(1 − Σ of those before) ≥ call·Σp, and that is all they can save. (Where a repair turns states
+ * into others a chance may rise; then this is a guess, and the order ends too soon at worst.)
+ */
+function canPay({ room, fixed, callCost }: Tables, left: number): boolean {
+  if (callCost === undefined) return true;
+  const saved = 2 * callCost;
+  for (let i = 0; i < room.actives; i++) {
+    const r = room.active[i] as number;
+    if ((room.helps[r] as number) * saved > (fixed[r] as number) * left) return true;
+  }
+  return false;
+}
+
 /** Takes away what a repair mends, everywhere; returns the weight that runs now. */
 function mend(tables: Tables, repair: number): number {
   const { room, helpStart, helpState, helpCure, helpAny } = tables;
@@ -133,8 +149,7 @@ function mend(tables: Tables, repair: number): number {
     shift(tables, to, (room.before[at] as number) * chance);
   }
   const of = tables.problem.repairs[repair];
-  if (of?.access !== undefined || of?.opens !== undefined) {
-    openFor(of, room.open);
+  if (tables.hasAccess && of !== undefined && openFor(of, room.open)) {
     for (let i = 0; i < room.actives; i++) priceNow(tables, room.active[i] as number);
   }
   return cured;

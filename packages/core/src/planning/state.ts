@@ -1,6 +1,6 @@
 // What is known after a step? Beliefs move by Bayes' rule; what has been repaired is wrong no longer.
-import type { PlanProblem, PlanState } from "./problem.ts";
-import { openFor } from "./tables.ts";
+import type { PlanAccess, PlanProblem, PlanState } from "./problem.ts";
+import { leavesMoreOpen, openFor } from "./tables.ts";
 
 /** Nothing done yet. */
 export function startOf(problem: PlanProblem): PlanState {
@@ -38,8 +38,7 @@ export function afterOutcome(
   if (state.untried) throw new Error("planning: try whether it runs before testing on");
   const tested = new Uint8Array(state.tested);
   tested[test] = 1;
-  const open = new Uint8Array(state.open);
-  openFor(of, open);
+  const open = opened(state.open, of);
   const chance = new Float64Array(row.length);
   for (let s = 0; s < row.length; s++) chance[s] = (row[s] as number) * (state.chance[s] as number);
   const { mended, untried, repaired } = state;
@@ -58,8 +57,7 @@ export function afterRepair(
   const of = problem.repairs[repair] ?? missing("repair", repair);
   const repaired = new Uint8Array(state.repaired);
   repaired[repair] = 1;
-  const open = new Uint8Array(state.open);
-  openFor(of, open);
+  const open = opened(state.open, of);
   const chance = new Float64Array(state.chance);
   for (let s = 0; s < chance.length; s++) {
     chance[s] = (chance[s] as number) * (1 - (of.cures[s] as number));
@@ -72,6 +70,14 @@ export function afterRepair(
   const now = { tested: state.tested, repaired, open };
   if (thenTry) return { chance: normalised(chance), mended: 0, untried: false, ...now };
   return { chance, mended: 1 - total(chance), untried: true, ...now };
+}
+
+/** States share what a step leaves as it is. */
+function opened(open: Uint8Array, step: PlanAccess): Uint8Array {
+  if (!leavesMoreOpen(step, open)) return open;
+  const now = new Uint8Array(open);
+  openFor(step, now);
+  return now;
 }
 
 /** Sum of the entries. */

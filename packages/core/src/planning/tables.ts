@@ -122,10 +122,18 @@ export function openingCost(problem: PlanProblem, step: PlanAccess, open: Uint8A
   return sum;
 }
 
-/** Marks as open what a step needed or opens. */
-export function openFor(step: PlanAccess, open: Uint8Array): void {
+/** Marks as open what a step needed or opens; true when something was closed before. */
+export function openFor(step: PlanAccess, open: Uint8Array): boolean {
+  const opens = leavesMoreOpen(step, open);
   for (const a of step.access ?? []) open[a] = 1;
   for (const a of step.opens ?? []) open[a] = 1;
+  return opens;
+}
+
+/** Is something closed that will be open after this step? */
+export function leavesMoreOpen({ access, opens }: PlanAccess, open: Uint8Array): boolean {
+  const isClosed = (a: number): boolean => !open[a];
+  return (access?.some(isClosed) ?? false) || (opens?.some(isClosed) ?? false);
 }
 
 function helpOf(repair: PlanRepair, r: number, states: number): readonly Help[] {

@@ -45,7 +45,7 @@ export function PlugDrawing({ of, isDecoration = false }: PlugDrawingProps): VNo
   const { x, y, width, height } = PLUG_BOX;
   return (
     <svg
-      class={`plug is-${look ?? "unseen"}`}
+      class={`plug-drawing is-${look ?? "unseen"}`}
       viewBox={`${x} ${y} ${width} ${height}`}
       role="img"
       aria-label={sayPlug(of)}

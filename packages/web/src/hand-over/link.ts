@@ -2,6 +2,7 @@
 import type { Problem } from "@half-order/core";
 import type { CaseDocument } from "@half-order/core/wire";
 import { type FileReading, readCaseFile } from "../state/file.ts";
+import { allFindings } from "../state/prose.ts";
 import { LINK } from "../text/en-hand-over.ts";
 import { pack, unpack } from "./pack.ts";
 
@@ -22,6 +23,12 @@ export async function readLink(hash: string): Promise<FileReading | undefined> {
   const packed = hash.slice(MARK.length).replace(/[^\w-]+$/, "");
   const unpacked = await unpack(packed);
   if ("trouble" in unpacked) return { problems: [linkProblem(LINK.trouble[unpacked.trouble])] };
+  try {
+    // Answers can be checked only against whole rows.
+    await allFindings();
+  } catch {
+    return { problems: [linkProblem(LINK.noTables)] };
+  }
   return readCaseFile(new Blob([unpacked.text]));
 }
 

@@ -14,8 +14,9 @@ import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
 import type { Look } from "../diagram/mark.tsx";
 import { checkRow, findingRow } from "../state/catalogue.ts";
+import { faultWords, hasAllFindings } from "../state/prose.ts";
 import { sayEngine, sayProfile } from "../text/answer.ts";
-import { NAME, RANKING } from "../text/en.ts";
+import { LAZY, NAME, RANKING } from "../text/en.ts";
 import { SHEET } from "../text/en-hand-over.ts";
 import { Bar } from "../ui/chance.tsx";
 import {
@@ -41,7 +42,8 @@ export interface SheetProps {
 }
 
 export function Sheet({ doc, engine, ranking, look, changed, children }: SheetProps): VNode {
-  const { does, checked } = answerLines(doc.findings, findingRow);
+  // Rows that are not whole yet would be without their questions.
+  const lines = hasAllFindings() ? answerLines(doc.findings, findingRow) : undefined;
   return (
     <article class="sheet">
       <SheetHead doc={doc} engine={engine} changed={changed} />
@@ -53,7 +55,7 @@ export function Sheet({ doc, engine, ranking, look, changed, children }: SheetPr
         </div>
         <section>
           <h2>{SHEET.does}</h2>
-          <Lines of={does} />
+          <Lines of={lines?.does} />
         </section>
         {children}
       </div>
@@ -64,7 +66,7 @@ export function Sheet({ doc, engine, ranking, look, changed, children }: SheetPr
         </section>
         <section>
           <h2>{SHEET.checked}</h2>
-          <Lines of={checked} />
+          <Lines of={lines?.checked} />
         </section>
         <section>
           <h2>{SHEET.mended}</h2>
@@ -74,13 +76,7 @@ export function Sheet({ doc, engine, ranking, look, changed, children }: SheetPr
       </div>
       <section class="sheet-care">
         <h2>{SHEET.cautions}</h2>
-        {ranking && (
-          <ul class="caution">
-            {cautionsOf(ranking, (id) => checkRow(id)?.cautions ?? []).map(({ id, say }) => (
-              <li key={id}>{say}</li>
-            ))}
-          </ul>
-        )}
+        {ranking && <FullCautions ranking={ranking} />}
         <p class="fine">{SHEET.overrule}</p>
       </section>
     </article>
@@ -94,11 +90,10 @@ function SheetHead({
 }: Pick<SheetProps, "doc" | "engine" | "changed">): VNode {
   const name = sayProfile(doc.engine);
   const facts = sayEngine(engine.profile);
-  const date = new Intl.DateTimeFormat(undefined, { dateStyle: "long" });
   return (
     <header class="sheet-head">
       <p class="fine">
-        {NAME}: {SHEET.about}, {SHEET.on(date.format(changed))}
+        {NAME}: {SHEET.about}, {SHEET.on(sayMoment(changed))}
       </p>
       <h2 class="title">{doc.title ?? name}</h2>
       <p>{[...(doc.title ? [name] : []), ...(facts === name ? [] : [facts])].join(", ")}</p>
@@ -107,8 +102,28 @@ function SheetHead({
           <b>{SHEET.note}:</b> {doc.note}
         </p>
       )}
-      {doc.closed && <p>{SHEET.closed(date.format(new Date(doc.closed)))}</p>}
+      {doc.closed && <p>{SHEET.closed(sayMoment(doc.closed))}</p>}
     </header>
+  );
+}
+
+/** The day of a moment as the locale writes it; as it is written where it is none. */
+function sayMoment(moment: number | string): string {
+  const date = new Date(moment);
+  if (Number.isNaN(date.getTime())) return String(moment);
+  return new Intl.DateTimeFormat(undefined, { dateStyle: "long" }).format(date);
+}
+
+/** In full: on paper there is nothing to tap. */
+function FullCautions({ ranking }: { ranking: Ranking }): VNode | null {
+  const cautions = cautionsOf(ranking, (id) => checkRow(id)?.cautions ?? []);
+  if (cautions.length === 0) return null;
+  return (
+    <ul class="caution">
+      {cautions.map(({ id, say }) => (
+        <li key={id}>{say}</li>
+      ))}
+    </ul>
   );
 }
 
@@ -130,11 +145,12 @@ function Likely({ ranking }: { ranking: Ranking }): VNode {
 }
 
 function LikelyRow({ of, isLeader }: { of: LikelyLine; isLeader: boolean }): VNode {
+  const mend = of.fault === undefined ? undefined : faultWords(of.fault)?.mend;
   return (
     <li>
       <p class="sheet-name">
         <b>{of.name}</b>
-        {of.mend && <small>{of.mend}</small>}
+        {mend && <small>{mend}</small>}
       </p>
       <p class="sheet-chance">
         {of.words}
@@ -145,7 +161,9 @@ function LikelyRow({ of, isLeader }: { of: LikelyLine; isLeader: boolean }): VNo
   );
 }
 
-function Lines({ of }: { of: readonly AnswerLine[] }): VNode {
+/** `undefined` while they are still coming. */
+function Lines({ of }: { of: readonly AnswerLine[] | undefined }): VNode {
+  if (!of) return <p class="help">{LAZY.coming}</p>;
   if (of.length === 0) return <p class="help">{SHEET.nothing}</p>;
   return (
     <ul class="sheet-lines">
@@ -171,7 +189,7 @@ function Mended({ doc, engine }: Pick<SheetProps, "doc" | "engine">): VNode {
 /** Nothing while no set has come out, or where the last record is of another engine. */
 function LastPlugs({ doc, profile }: { doc: CaseDocument; profile: EngineProfile }): VNode | null {
   const record = doc.records?.at(-1);
-  if (!record || checkRecord(profile, record).length > 0) return null;
+  if (!record || !hasAllFindings() || checkRecord(profile, record).length > 0) return null;
   return (
     <section>
       <h2>{SHEET.plugs}</h2>

@@ -7,7 +7,6 @@ import {
   type Finding,
   type FindingRow,
   type PlugRecord,
-  type RankedFault,
   type Ranking,
   type RepairDone,
   type RepairRow,
@@ -30,8 +29,9 @@ export interface AnswerLine {
 
 export interface LikelyLine {
   readonly key: string;
+  /** Id of the fault; left out for what no catalogue holds. */
+  readonly fault?: string;
   readonly name: string;
-  readonly mend: string;
   readonly probability: number;
   /** "about 6 in 10". */
   readonly words: string;
@@ -91,21 +91,17 @@ export function likelyLines(ranking: Ranking, somethingElse: string): readonly L
   const faults = ranking.ranking
     .filter(({ probability }) => probability >= WORTH_A_LINE)
     .slice(0, MOST_LINES)
-    .map((fault) => likelyLine(`${fault.fault}@${fault.place}`, fault));
-  const other = likelyLine("something-else", {
-    name: somethingElse,
-    mend: "",
-    probability: ranking.somethingElse,
-  });
+    .map((ranked) => ({
+      ...likelyLine(`${ranked.fault}@${ranked.place}`, ranked.name, ranked.probability),
+      fault: ranked.fault,
+    }));
+  const other = likelyLine("something-else", somethingElse, ranking.somethingElse);
   return [...faults, other].sort((a, b) => b.probability - a.probability);
 }
 
-function likelyLine(
-  key: string,
-  { name, mend, probability }: Pick<RankedFault, "name" | "mend" | "probability">,
-): LikelyLine {
+function likelyLine(key: string, name: string, probability: number): LikelyLine {
   const [words, number] = [sayProbability(probability), sayPercent(probability)];
-  return { key, name, mend, probability, words, number };
+  return { key, name, probability, words, number };
 }
 
 /** A repair as it was done here: "Renew the coil of 2 and 5". */

@@ -2,18 +2,29 @@
 // dead battery, like every answer.
 import type { PlugRecord } from "@half-order/core";
 import { computed, effect, signal } from "@preact/signals";
-import { openCase } from "../state/case.ts";
+import { changeCase, openCase } from "../state/case.ts";
 import { today } from "./day.ts";
-import { type Draft, isEmpty, newDraft } from "./draft.ts";
+import { type Draft, isEmpty, newDraft, withFindings, withRecord } from "./draft.ts";
 
 const NO_RECORDS: readonly PlugRecord[] = [];
 
 export const records = computed(() => openCase.value?.doc.records ?? NO_RECORDS);
 
-export function setRecords(next: readonly PlugRecord[]): void {
-  const kept = openCase.value;
-  if (!kept) return;
-  openCase.value = { ...kept, changed: Date.now(), doc: { ...kept.doc, records: next } };
+/** Keeps a record in the place of that of the day `was`, and its plugs as findings too if wished. */
+export function keepRecord(record: PlugRecord, was: string | undefined, isFinding: boolean): void {
+  const when = new Date().toISOString();
+  changeCase((doc) => ({
+    ...doc,
+    records: withRecord(doc.records ?? [], record, was),
+    findings: isFinding ? withFindings(doc.findings, record.plugs, when) : doc.findings,
+  }));
+}
+
+export function dropRecord(day: string): void {
+  changeCase((doc) => ({
+    ...doc,
+    records: (doc.records ?? []).filter(({ when }) => when !== day),
+  }));
 }
 
 /** The draft of the open case. */

@@ -1,5 +1,5 @@
 // A record of plugs while it is written: what may still be missing, and what it is when it is whole.
-import type { CylinderName, PlugEntry, PlugRecord, Problem } from "@half-order/core";
+import type { CylinderName, Finding, PlugEntry, PlugRecord, Problem } from "@half-order/core";
 
 /** A record of which the odometer may not have been read yet. */
 export type Draft = Omit<PlugRecord, "odometerKm"> &
@@ -94,4 +94,19 @@ export function withRecord(
 ): readonly PlugRecord[] {
   const others = records.filter(({ when }) => when !== (was ?? record.when));
   return [...others, record].sort((a, b) => (a.when < b.when ? -1 : 1));
+}
+
+/** What was seen on each plug is also the answer to the question of it, in the place of an earlier one. */
+export function withFindings(
+  findings: readonly Finding[],
+  plugs: readonly PlugEntry[],
+  when: string,
+): readonly Finding[] {
+  const given = plugs.flatMap(({ cylinder, gapMm, look }): readonly Finding[] => [
+    ...(gapMm === undefined ? [] : [{ finding: "plug.gap", answer: gapMm, cylinder, when }]),
+    ...(look === undefined ? [] : [{ finding: "plug.look", answer: look, cylinder, when }]),
+  ]);
+  const isGiven = (other: Finding): boolean =>
+    given.some((own) => own.finding === other.finding && own.cylinder === other.cylinder);
+  return [...findings.filter((finding) => !isGiven(finding)), ...given];
 }

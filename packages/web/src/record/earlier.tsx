@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { sayQuantity } from "../state/unit.ts";
 import { PHOTO, RECORD } from "../text/en-record.ts";
-import { records, setRecords } from "./book.ts";
+import { dropRecord, records } from "./book.ts";
 import { sayDay } from "./day.ts";
 import { forgetPhotos } from "./photo-store.ts";
 
@@ -19,7 +19,7 @@ export function Earlier({ caseId, shown, onShow, onEdit }: EarlierProps): VNode 
   const [isLeft, setLeft] = useState(false);
   if (records.value.length === 0) return null;
   const remove = (day: string): void => {
-    setRecords(records.value.filter(({ when }) => when !== day));
+    dropRecord(day);
     forgetPhotos(caseId, day).then(
       () => setLeft(false),
       () => setLeft(true),

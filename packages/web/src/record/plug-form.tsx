@@ -1,7 +1,7 @@
 // The plug in hand: its gap, its look, what went in instead of it, its photo.
 import type { CylinderName, Engine } from "@half-order/core";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { PLUG_LOOKS, type PlugLook } from "../diagram/plug-geometry.ts";
 import { inOrder, PlugLooks } from "../diagram/plug-picker.tsx";
 import { sayQuantity } from "../state/unit.ts";
@@ -25,6 +25,7 @@ export function PlugForm(props: PlugFormProps): VNode {
   const plug = plugOf(draft, inHand);
   const order = inOrder(engine);
   const next = order[order.indexOf(inHand) + 1];
+  const heading = useRef<HTMLHeadingElement>(null);
   const set = <K extends "gapMm" | "look" | "torqueNm" | "part">(
     field: K,
     value: (typeof plug)[K],
@@ -33,9 +34,12 @@ export function PlugForm(props: PlugFormProps): VNode {
     onChange(withPlug(draft, setField(plug, field, value)));
   };
   return (
-    <section class="plug-form" key={inHand} aria-label={RECORD.plug(String(inHand))}>
-      <h3>{RECORD.plug(String(inHand))}</h3>
+    <section class="plug-form" aria-label={RECORD.plug(String(inHand))}>
+      <h3 ref={heading} tabIndex={-1}>
+        {RECORD.plug(String(inHand))}
+      </h3>
       <QuantityField
+        key={`gap ${inHand}`}
         label={RECORD.gap}
         quantity="gap"
         value={plug.gapMm}
@@ -46,6 +50,7 @@ export function PlugForm(props: PlugFormProps): VNode {
       {children}
       <div class="pair-of-fields">
         <QuantityField
+          key={`torque ${inHand}`}
           label={RECORD.torque}
           help={torqueHelp(engine)}
           quantity="torque"
@@ -80,7 +85,16 @@ export function PlugForm(props: PlugFormProps): VNode {
         <span role="status">{isSpread ? RECORD.sameDone : ""}</span>
       </div>
       {next !== undefined && (
-        <button type="button" class="option" onClick={() => onTake(next)}>
+        <button
+          type="button"
+          class="option"
+          onClick={() => {
+            onTake(next);
+            setSpread(false);
+            // Its fields stand above; whoever cannot see that is taken there.
+            heading.current?.focus();
+          }}
+        >
           {RECORD.nextPlug(String(next))}
         </button>
       )}
@@ -96,6 +110,6 @@ export function asLook(look: string | undefined): PlugLook | undefined {
 function torqueHelp({ profile }: Engine): string {
   const range = profile.figures?.plugTorqueNm;
   if (!range) return RECORD.torqueHelp;
-  const [low, high] = range.map((torque) => sayQuantity(torque, "torque"));
-  return `${RECORD.torqueManual(`${low}–${high}`)} ${RECORD.torqueHelp}`;
+  const [low = "", high = ""] = range.map((torque) => sayQuantity(torque, "torque"));
+  return `${RECORD.torqueManual(low, high)} ${RECORD.torqueHelp}`;
 }

@@ -1,17 +1,16 @@
 // A record while it is written: the day and the distances, then plug after plug.
-import { type CylinderName, checkRecord, type Engine, type Problem } from "@half-order/core";
+import { type CylinderName, checkRecord, type Engine } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { inOrder, PlugRow } from "../diagram/plug-picker.tsx";
-import { giveAnswer } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
 import { RECORD } from "../text/en-record.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Problems } from "../ui/problems.tsx";
 import { QuantityField } from "../ui/quantity-field.tsx";
-import { draft, isDraftKept, records, setRecords } from "./book.ts";
+import { draft, isDraftKept, keepRecord, records } from "./book.ts";
 import { sayDay, today } from "./day.ts";
-import { type Draft, isEmpty, newDraft, recordOf, setField, withRecord } from "./draft.ts";
+import { type Draft, type DraftReading, isEmpty, newDraft, recordOf, setField } from "./draft.ts";
 import { PhotoField } from "./photo-field.tsx";
 import { DRAFT_DAY } from "./photo-store.ts";
 import { asLook, PlugForm } from "./plug-form.tsx";
@@ -108,29 +107,18 @@ function Distances({ draft: now, onChange }: DistancesProps): VNode {
 }
 
 function Keep({ engine, photos, onKeep }: Omit<RecordFormProps, "caseId">): VNode {
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
-  const [isAsked, setAsked] = useState(false);
+  const [isTried, setTried] = useState(false);
   const [isFinding, setFinding] = useState(true);
+  const reading = readingOf(draft.value, engine);
   const keep = async (): Promise<void> => {
     const now = draft.value;
-    const reading = recordOf(now, records.value, engine.names, {
-      missing: RECORD.missingOdometer,
-      sameDay: RECORD.sameDay,
-    });
-    const found =
-      "problems" in reading ? reading.problems : checkRecord(engine.profile, reading.record);
-    setProblems(found);
-    if (found.length > 0 || "problems" in reading) return;
-    setRecords(withRecord(records.value, reading.record, now.was));
-    if (isFinding) asFindings(now);
-    await photos.moveTo(reading.record.when);
+    setTried(true);
+    if ("problems" in reading) return;
+    const { record } = reading;
+    keepRecord(record, now.was, isFinding);
+    await photos.moveTo(record.when);
     draft.value = newDraft(today(), records.value);
-    onKeep(reading.record.when);
-  };
-  const discard = (): void => {
-    // The photos of a kept record stay with it.
-    if (draft.value.was === undefined) void photos.forget();
-    draft.value = newDraft(today(), records.value);
+    onKeep(record.when);
   };
   return (
     <div class="keep">
@@ -143,30 +131,37 @@ function Keep({ engine, photos, onKeep }: Omit<RecordFormProps, "caseId">): VNod
         />
         {RECORD.useAsFindings}
       </label>
-      {problems.length > 0 && <Problems title={RECORD.cannot} of={problems} />}
+      {isTried && "problems" in reading && <Problems title={RECORD.cannot} of={reading.problems} />}
       <button type="button" class="option is-finish" onClick={() => void keep()}>
         {RECORD.keep}
       </button>
-      {!isEmpty(draft.value) && (
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => {
-            if (isAsked) discard();
-            setAsked(!isAsked);
-          }}
-        >
-          {isAsked ? RECORD.discardConfirm : RECORD.discard}
-        </button>
-      )}
+      {!isEmpty(draft.value) && <Discard photos={photos} />}
     </div>
   );
 }
 
-/** What was seen on each plug is also an answer to the question of it. */
-function asFindings({ plugs }: Draft): void {
-  for (const { cylinder, gapMm, look } of plugs) {
-    if (gapMm !== undefined) giveAnswer("plug.gap", gapMm, cylinder);
-    if (look !== undefined) giveAnswer("plug.look", look, cylinder);
-  }
+/** The record that the draft makes on this engine, or what is wrong with it. */
+function readingOf(now: Draft, engine: Engine): DraftReading {
+  const reading = recordOf(now, records.value, engine.names, {
+    missing: RECORD.missingOdometer,
+    sameDay: RECORD.sameDay,
+  });
+  if ("problems" in reading) return reading;
+  const problems = checkRecord(engine.profile, reading.record);
+  return problems.length > 0 ? { problems } : reading;
+}
+
+/** Throws the draft away, at the second tap. */
+function Discard({ photos }: Pick<RecordFormProps, "photos">): VNode {
+  const [isAsked, setAsked] = useState(false);
+  const discard = (): void => {
+    // The photos of a kept record stay with it.
+    if (draft.value.was === undefined) void photos.forget();
+    draft.value = newDraft(today(), records.value);
+  };
+  return (
+    <button type="button" class="quiet" onClick={() => (isAsked ? discard() : setAsked(true))}>
+      {isAsked ? RECORD.discardConfirm : RECORD.discard}
+    </button>
+  );
 }

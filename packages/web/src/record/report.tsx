@@ -9,8 +9,9 @@ import {
   wearReport,
 } from "@half-order/core";
 import type { VNode } from "preact";
+import { hasAllFindings } from "../state/prose.ts";
 import { sayAbout, sayFigure, sayQuantity, toUnit, units } from "../state/unit.ts";
-import { list } from "../text/en.ts";
+import { LAZY, list } from "../text/en.ts";
 import { WEAR } from "../text/en-record.ts";
 import { Problems } from "../ui/problems.tsx";
 import { Words } from "../ui/term.tsx";
@@ -26,6 +27,8 @@ interface ReportProps {
 }
 
 export function Report({ profile, record, records }: ReportProps): VNode {
+  // The limit of a gap is in a row that may not be here yet.
+  if (!hasAllFindings()) return <p class="help">{LAZY.coming}</p>;
   const report = reportOf(profile, record);
   if (report instanceof InputError) {
     return <Problems title={WEAR.cannot} of={report.problems} />;

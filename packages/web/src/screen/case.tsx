@@ -1,24 +1,27 @@
 // The open case: one thing at a time on a phone; picture, ranking and question side by side on a desk.
 import { computed } from "@preact/signals";
 import type { ComponentChildren, VNode } from "preact";
-import { SCREENS } from "../screens.ts";
+import { DRIVE_ANSWER, NEXT_STEP, SCREENS } from "../screens.ts";
 import { findings, profile } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { hasAllFindings } from "../state/prose.ts";
 import { screen } from "../state/route.ts";
+import { ranking } from "../state/thinking.ts";
 import { isDesk } from "../state/view.ts";
 import { backAddress, openQuestion } from "../state/way.ts";
 import { LAZY } from "../text/en.ts";
-import { NextCheck } from "../ui/check-panel.tsx";
 import { QuestionFoot, RankingFoot } from "../ui/foot.tsx";
 import { Lazy } from "../ui/lazy.tsx";
 import { BlockPicture, DialPicture } from "../ui/picture.tsx";
 import { RankingNotes, RankingPanel } from "./ranking.tsx";
 
+/** Screens that show no finding but those given, and so the question's own. */
+const WITHOUT = ["question", "ranking", "drive"];
+
 /** The first questions and the ranking that follows them do without the rows of other findings. */
 const needsAll = computed(() => {
   const asks = screen.value === "question" ? openQuestion.value?.first === undefined : false;
-  const isOther = asks || (screen.value !== "question" && screen.value !== "ranking");
+  const isOther = asks || !WITHOUT.includes(screen.value);
   return isDesk.value || isOther || findings.value.some((given) => !isFirst(given.finding));
 });
 
@@ -42,6 +45,7 @@ interface Frame {
 function Desk({ children }: Frame): VNode {
   return (
     <main class="desk">
+      <Lazy entry={DRIVE_ANSWER} />
       <div class="desk-picture">
         <DialPicture />
         <BlockPicture />
@@ -50,7 +54,7 @@ function Desk({ children }: Frame): VNode {
         <RankingPanel />
         <RankingNotes />
       </div>
-      <div class="desk-act">{children ?? <NextCheck />}</div>
+      <div class="desk-act">{children ?? <Lazy entry={NEXT_STEP} />}</div>
     </main>
   );
 }
@@ -59,12 +63,13 @@ function Phone({ children }: Frame): VNode {
   return (
     <>
       <main class="phone">
+        <Lazy entry={DRIVE_ANSWER} />
         {children ?? (
           <>
             <DialPicture />
             <RankingPanel />
+            {ranking.value && <Lazy entry={NEXT_STEP} />}
             <BlockPicture />
-            <NextCheck />
             <RankingNotes />
           </>
         )}

@@ -3,12 +3,11 @@ import type { VNode } from "preact";
 import { checkRow } from "../state/catalogue.ts";
 import { subject } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
-import { CHECK } from "../text/en.ts";
 import { CheckPanel } from "../ui/check-panel.tsx";
 
 export function Check(): VNode | null {
   const check = checkRow(subject.value);
   if (!check) return null;
   const fault = ranking.value?.ranking.find(({ firstCheck }) => firstCheck === check.id);
-  return <CheckPanel key={check.id} check={check} fault={fault} label={CHECK.check} isScreen />;
+  return <CheckPanel key={check.id} check={check} fault={fault} />;
 }

@@ -1,17 +1,23 @@
-// Other checks than the one that is offered: the hand may always pick another.
+// What else could be done: the hand may always pick something other than what is offered.
 import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
+import { followPlan, plan } from "../state/advice.ts";
 import { isDesk } from "../state/view.ts";
-import { CHECK } from "../text/en.ts";
-import { OtherChecks } from "../ui/check-panel.tsx";
+import { LAZY } from "../text/en.ts";
+import { STEP } from "../text/en-mend.ts";
 import { Heading } from "../ui/heading.tsx";
+import { OtherSteps } from "../ui/step-others.tsx";
+import "../style/mend.css";
 
 export function Checks(): VNode {
+  useEffect(followPlan, []);
   return (
     <section class="column">
       <Heading of="checks" level={isDesk.value ? 2 : 1}>
-        {CHECK.others}
+        {STEP.others}
       </Heading>
-      <OtherChecks />
+      {!plan.value && <p class="help">{LAZY.coming}</p>}
+      <OtherSteps depth={1} />
     </section>
   );
 }

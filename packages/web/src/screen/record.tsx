@@ -15,7 +15,6 @@ import { drawn } from "../state/view.ts";
 import { PHOTO, RECORD } from "../text/en-record.ts";
 import { Heading } from "../ui/heading.tsx";
 import { UnitPanel } from "../ui/unit-panel.tsx";
-import "../style/term.css";
 import "../style/record.css";
 
 /** Reads the open case; shows nothing when none is open or its engine is not sound. */

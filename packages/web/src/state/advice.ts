@@ -1,6 +1,6 @@
 // What the thread says beside the ranking of the open case: may one drive, what pays next, how is it mended.
 // Nothing is asked before somebody looks.
-import type { DriveAdvice, Mending, Next } from "@half-order/core";
+import type { DriveAdvice, Next } from "@half-order/core";
 import { effect, signal } from "@preact/signals";
 import type { Advice, AdviceQuestion, Wanted } from "./advising.ts";
 import { atHand, findings, openCase, profile, repairs } from "./case.ts";
@@ -102,20 +102,34 @@ export function putOffStep(key: string): void {
   putOff.value = new Set([...putOff.value, key]);
 }
 
-/** All about a repair after the first `done` of those that were made; `undefined` when asked anew. */
-export async function askMending(
+/**
+ * Tells all about a repair, now and whenever the case changes, until the function that comes back is called.
+ * `before`: so many of the repairs that were made count; all unless given.
+ */
+export function followMending(
   wanted: Wanted,
-  done = repairs.peek().length,
-): Promise<Pick<Advice, "problems"> & { readonly mending?: Mending } | undefined> {
-  const { gap, torque } = units.peek();
-  const { open } = work.peek();
-  const question = { kind: "mend", wanted, atHand: atHand.peek() ?? {}, open } as const;
-  return ask({ ...question, units: { gap, torque } }, repairs.peek().slice(0, done));
+  before: number | undefined,
+  onAdvice: (advice: Advice) => void,
+): () => void {
+  return effect(() => {
+    const done = repairs.value.slice(0, before);
+    const { gap, torque } = units.value;
+    const open = work.peek().open;
+    if (!profile.value || !findings.value || thread.value === undefined) return;
+    ask({ kind: "mend", wanted, atHand: atHand.value ?? {}, open, units: { gap, torque } }, done)
+      .then((advice) => advice && onAdvice(advice))
+      .catch(report);
+  });
 }
 
-/** The repairs that were made, by name. */
-export async function askNames(): Promise<readonly string[] | undefined> {
-  return (await ask({ kind: "names" }))?.names;
+/** Tells the names of the repairs that were made, as `followMending` does. */
+export function followNames(onNames: (names: readonly string[]) => void): () => void {
+  return effect(() => {
+    if (!profile.value || repairs.value.length === 0 || thread.value === undefined) return;
+    ask({ kind: "names" })
+      .then((advice) => advice?.names && onNames(advice.names))
+      .catch(report);
+  });
 }
 
 /** Says on the page what broke. */

@@ -20,8 +20,17 @@ export interface Look {
 
 /** A step by what is done and where; the same in every plan. */
 export function keyOfStep(step: NextStep): string {
-  if (step.kind === "call") return "call";
-  return [step.kind === "check" ? step.check : step.repair, ...step.cylinders].join(" ");
+  if (step.kind === "call") return step.kind;
+  return keyAt(step.kind === "check" ? step.check : step.repair, step.cylinders);
+}
+
+export function keyAt(id: string, cylinders: readonly CylinderName[]): string {
+  return [id, ...cylinders].join(" ");
+}
+
+/** The address of a check at its cylinders, in parts. */
+export function checkAddress(id: string, cylinders: readonly CylinderName[]): readonly string[] {
+  return ["step", id, ...(cylinders.length > 0 ? [cylinders.join("+")] : [])];
 }
 
 /**
@@ -91,8 +100,7 @@ export function spentMinutes(
       "when" in shownBy
         ? repairs.some(({ when }) => when === shownBy.when)
         : findings.some(
-            ({ finding, cylinder }) =>
-              finding === shownBy.finding && cylinder === shownBy.cylinder,
+            ({ finding, cylinder }) => finding === shownBy.finding && cylinder === shownBy.cylinder,
           ),
     )
     .reduce((sum, { minutes }) => sum + minutes, 0);

@@ -44,7 +44,10 @@ export interface Thought {
 /** A question replaces the one before it: an answer that nobody waits for is not worked out. */
 export class Thinker {
   private worker: Worker | undefined;
+  /** Waits, warm, for the day on which the other one is stopped in the middle of its work. */
+  private spare: Worker | undefined;
   private isBusy = false;
+  private wasStopped = false;
   private readonly address: string;
 
   /** `address` is that of the script that answers questions when it runs in a thread. */
@@ -54,8 +57,13 @@ export class Thinker {
 
   /** Starts the thread, so that it is warm when the first question comes. */
   start(): Worker {
-    this.worker ??= new Worker(this.address, { type: "module" });
+    this.worker ??= this.spare ?? this.fresh();
+    this.spare = undefined;
     return this.worker;
+  }
+
+  private fresh(): Worker {
+    return new Worker(this.address, { type: "module" });
   }
 
   /** Never settles when another question comes first; rejects when the thread breaks. */
@@ -66,6 +74,7 @@ export class Thinker {
     return new Promise((resolve, reject) => {
       worker.onmessage = ({ data }: MessageEvent<Thought>) => {
         this.isBusy = false;
+        if (this.wasStopped) this.spare ??= this.fresh();
         if (data.broke === undefined) resolve(data);
         else reject(new Error(data.broke));
       };
@@ -78,6 +87,7 @@ export class Thinker {
   }
 
   stop(): void {
+    this.wasStopped = true;
     this.worker?.terminate();
     this.worker = undefined;
     this.isBusy = false;

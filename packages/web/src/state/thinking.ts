@@ -3,7 +3,7 @@ import type { Answer, CylinderName, FaultAt, Ledger, Problem, Ranking } from "@h
 import { effect, signal } from "@preact/signals";
 import { findings, profile, repairs } from "./case.ts";
 import { facts } from "./facts.ts";
-import { Thinker } from "./thinker.ts";
+import { type Facts, type Question, Thinker } from "./thinker.ts";
 
 /** The last ranking; it stays while the next one is worked out. */
 export const ranking = signal<Ranking | undefined>(undefined);
@@ -24,6 +24,8 @@ const SOON = 0.02;
 /** Second look, for engines and cases where it costs little. */
 const FINE = 1e-4;
 const CHEAP_MS = 250;
+/** Who answers faster than this does not wait for a second look. */
+const REST_MS = 400;
 
 /** Weighs the open case from now on, whenever it changes; `script` is the address of this page's script. */
 export function startThinking(script: string): void {
@@ -31,12 +33,14 @@ export function startThinking(script: string): void {
   const ranker = new Thinker(script);
   const clerk = new Thinker(script);
   whatIf = new Thinker(script);
-  ranker.start();
+  // Runs the thread in: the tables come, and the first weighing, which is the slowest, is over.
+  if (!profile.peek()) ranker.ask(ANY).then(({ facts: told }) => learn(told), report);
+  let later: ReturnType<typeof setTimeout> | undefined;
   effect(() => {
     const known = profile.value;
     const given = { findings: findings.value, repairs: repairs.value };
+    clearTimeout(later);
     if (!known) {
-      ranker.stop();
       ranking.value = undefined;
       return;
     }
@@ -44,13 +48,18 @@ export function startThinking(script: string): void {
     const began = performance.now();
     const look = (tolerance: number): Promise<void> =>
       ranker.ask({ profile: known, ...given, tolerance }).then((thought) => {
+        learn(thought.facts);
+        // The case may have been closed meanwhile.
+        if (profile.peek() !== known) return;
         ranking.value = thought.ranking;
-        if (thought.facts) facts.value = thought.facts;
         problems.value = thought.problems ?? [];
         isWeighing.value = false;
       });
     look(SOON)
-      .then(() => (performance.now() - began < CHEAP_MS ? look(FINE) : undefined))
+      .then(() => {
+        const isCheap = performance.now() - began < CHEAP_MS;
+        later = isCheap ? setTimeout(() => look(FINE).catch(report), REST_MS) : undefined;
+      })
       .catch(report);
   });
   effect(() => {
@@ -66,6 +75,18 @@ export function startThinking(script: string): void {
       })
       .catch(report);
   });
+}
+
+/** Any engine, to run a thread in on. */
+const ANY: Question = {
+  profile: { cylinders: 4, ignition: "rail", firingOrder: [1, 3, 4, 2] },
+  findings: [],
+  repairs: [],
+  tolerance: SOON,
+};
+
+function learn(told: Facts | undefined): void {
+  if (told) facts.value = told;
 }
 
 let whatIf: Thinker | undefined;

@@ -58,10 +58,13 @@ export function sayPart({ part, places, faults }: PartGroup): string {
   const [first = []] = places;
   // A part that serves the whole engine is named without its cylinders.
   if (faults[0]?.component.endsWith(" engine") || first.length === 0) return name;
-  return RANKING.partOf(
-    name,
-    places.length > 1 ? either(places.map((place) => place.join("+"))) : list(first),
-  );
+  const names = places.map((place) => place.join("+")).sort(inOrder);
+  return RANKING.partOf(name, places.length > 1 ? either(names) : list(first));
+}
+
+/** 2 before 10, "L2" before "R1". */
+function inOrder(a: string, b: string): number {
+  return a.localeCompare(b, "en", { numeric: true });
 }
 
 /** An engine in a line: "V6, 1-2-3-4-5-6, coil rail". */

@@ -52,6 +52,10 @@ export const LINK = {
   tooLong: (bytes: string, most: string): string =>
     `This case is too long for a square of dots that a phone could read: ${bytes} bytes, and ${most} would go in. Send the link, or save the case as a file.`,
   failed: "The link could not be made.",
+  noTables: [
+    "The link is whole, but the page could not load what it needs to check the case.",
+    "Go online, load the page again and open the link once more.",
+  ] as const,
   trouble: {
     cut: [
       "The end of this link is missing.",

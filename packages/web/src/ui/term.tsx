@@ -3,6 +3,7 @@ import { TERMS, type TermRow } from "@half-order/core";
 import type { VNode } from "preact";
 import { useId, useState } from "preact/hooks";
 import { GLOSSARY } from "../text/en-glossary.ts";
+import "../style/term.css";
 
 /** A piece of a sentence: plain, or a known word as the sentence writes it. */
 export type Piece = string | { readonly words: string; readonly term: TermRow };

@@ -1,0 +1,163 @@
+// May it be driven, in full: what to do, why, what would change it, what never to do, and the way to safety.
+import type { DriveAdvice, DriveRuleRow, LimpHome } from "@half-order/core";
+import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
+import { drive, followDrive } from "../state/advice.ts";
+import { repairs } from "../state/case.ts";
+import { seemsMended } from "../state/proof.ts";
+import { sayAbout, toUnit, units } from "../state/unit.ts";
+import { isDesk } from "../state/view.ts";
+import { askFrom } from "../state/way.ts";
+import { LAZY, LEDGER, list } from "../text/en.ts";
+import { DRIVE } from "../text/en-mend.ts";
+import { Cautions } from "../ui/caution.tsx";
+import { Sign } from "../ui/drive-answer.tsx";
+import { Heading } from "../ui/heading.tsx";
+import { Ordered, Part, Plain } from "../ui/repair-part.tsx";
+
+export function Drive(): VNode {
+  useEffect(followDrive, []);
+  const now = drive.value;
+  const level = now?.level;
+  return (
+    <section class="column drive">
+      <p class="facts">
+        <strong>{DRIVE.title}</strong>
+      </p>
+      <div class="drive-head">
+        {now && <Sign {...(level ? { of: level.level } : {})} />}
+        <Heading of={`drive ${level?.level}`} level={isDesk.value ? 2 : 1} class="act">
+          {now ? (level?.say ?? (now.ask ? DRIVE.ask : DRIVE.nothing)) : LAZY.coming}
+        </Heading>
+      </div>
+      {now && <Whole of={now} />}
+    </section>
+  );
+}
+
+function Whole({ of }: { of: DriveAdvice }): VNode {
+  const { level, rules, never, missing, limpHome } = of;
+  return (
+    <>
+      {of.ask && <AskLamp isKnown={level !== undefined} finding={of.ask} />}
+      {!level && <p class="help">{DRIVE.nothingMore}</p>}
+      {seemsMended(repairs.value) && (
+        <p>
+          {DRIVE.before} {DRIVE.beforeMore}
+        </p>
+      )}
+      <Cautions ids={of.cautions} />
+      {level && (
+        <Part title={DRIVE.steps}>
+          <Ordered of={level.steps} />
+        </Part>
+      )}
+      {rules.length > 0 && (
+        <Part title={DRIVE.why}>
+          <ul class="reasons">
+            {rules.map((rule) => (
+              <Reason key={rule.id} of={rule} isStrictest={rule.level === level?.level} />
+            ))}
+          </ul>
+          {missing.length > 0 && <p class="help">{DRIVE.missing(list(missing))}</p>}
+        </Part>
+      )}
+      {never.length > 0 && <Never of={never} />}
+      {limpHome && <Limp of={limpHome} />}
+      <p class="fine">{DRIVE.rules}</p>
+      <p class="fine">{DRIVE.overruled}</p>
+    </>
+  );
+}
+
+function AskLamp({ isKnown, finding }: { isKnown: boolean; finding: string }): VNode {
+  return (
+    <div>
+      {isKnown && <p>{DRIVE.askMore}</p>}
+      <a class="option is-finish" href={askFrom("drive", finding)}>
+        {DRIVE.askLink}
+      </a>
+    </div>
+  );
+}
+
+interface ReasonProps {
+  readonly of: DriveRuleRow;
+  readonly isStrictest: boolean;
+}
+
+function Reason({ of, isStrictest }: ReasonProps): VNode {
+  return (
+    <li>
+      <p>
+        {of.reason} <small class="grounds">{LEDGER.grounds[of.grounds.basis]}</small>
+      </p>
+      {!isStrictest && <p class="help">{DRIVE.calls(DRIVE.levels[of.level])}</p>}
+      <p>
+        <b>{DRIVE.lifts}:</b> {of.lifts}
+      </p>
+    </li>
+  );
+}
+
+function Never({ of, depth = 1 }: { of: readonly string[]; depth?: 1 | 2 }): VNode {
+  return (
+    <Part title={DRIVE.never} kind="caution" depth={depth}>
+      <ul class="never">
+        {of.map((say) => (
+          <li key={say}>{say}</li>
+        ))}
+      </ul>
+    </Part>
+  );
+}
+
+function Limp({ of }: { of: LimpHome }): VNode {
+  const { limits, fuelCut } = of;
+  const far = units.value.distance;
+  const facts = [
+    [DRIVE.speed, `${speedIn(limits.maxSpeedKmh)} ${DRIVE.speedIn[far]}`],
+    [DRIVE.distance, sayAbout(limits.maxDistanceKm, "distance", 1)],
+    [DRIVE.revs, DRIVE.revsOf(String(limits.rpm[0]), String(limits.rpm[1]))],
+    [DRIVE.look, DRIVE.lookEvery(limits.lookEveryMin)],
+  ] as const;
+  return (
+    <>
+      <Part title={DRIVE.limp}>
+        <p>
+          <b>{DRIVE.limits}:</b>
+        </p>
+        <dl>
+          {facts.map(([term, say]) => (
+            <div key={term} class="fact">
+              <dt>{term}</dt>
+              <dd>{say}</dd>
+            </div>
+          ))}
+        </dl>
+        <p class="help">{DRIVE.limitsMore}</p>
+        <Ordered of={of.steps} />
+      </Part>
+      <Never of={of.never} />
+      <Part title={DRIVE.tow}>
+        <Plain of={of.towInstead} />
+      </Part>
+      <details class="topic">
+        <summary>{DRIVE.fuelCut}</summary>
+        <div class="aside">
+          <Cautions ids={fuelCut.cautions} />
+          <Never of={fuelCut.never} />
+          <Ordered of={fuelCut.steps} />
+        </div>
+      </details>
+      <Part title={DRIVE.afterwards}>
+        <Plain of={of.afterwards} />
+      </Part>
+    </>
+  );
+}
+
+/** A speed without its unit, to the five below: a limit is not rounded up. */
+function speedIn(kmh: number): number {
+  return Math.floor(toUnit(kmh, "distance", units.value.distance) / 5) * 5;
+}

@@ -1,0 +1,146 @@
+// A repair from the first screw to the first start, and how it runs then.
+import type { CylinderName, Mending, RepairResult } from "@half-order/core";
+import type { VNode } from "preact";
+import type { Wanted } from "../state/advising.ts";
+import { addRepair, repairs } from "../state/case.ts";
+import { goTo, path } from "../state/route.ts";
+import { keyAt, keyOfStep } from "../state/step.ts";
+import { drawn, isDesk } from "../state/view.ts";
+import { changeWork, spend } from "../state/work.ts";
+import { LAZY, LEDGER, list } from "../text/en.ts";
+import { MEND, STEP, sayMinutes } from "../text/en-mend.ts";
+import { Cautions } from "../ui/caution.tsx";
+import { chanceText } from "../ui/chance.tsx";
+import { Heading } from "../ui/heading.tsx";
+import { Problems } from "../ui/problems.tsx";
+import { useMending } from "../ui/repair-mending.ts";
+import { Part, Plain } from "../ui/repair-part.tsx";
+import { RepairResults } from "../ui/repair-result.tsx";
+import { Ticks } from "../ui/repair-ticks.tsx";
+import "../style/mend.css";
+
+export function Mend(): VNode | null {
+  const [, repair, at] = path.value;
+  if (repair === undefined || !drawn.value) return null;
+  const cylinder = drawn.value.names.find((name) => String(name) === at) ?? at;
+  const wanted = { repair, ...(cylinder === undefined ? {} : { cylinder }) };
+  return <Repair key={path.value.join("/")} wanted={wanted} />;
+}
+
+function Repair({ wanted }: { wanted: Wanted }): VNode {
+  const advice = useMending(wanted);
+  if (advice?.problems) return <Problems title={MEND.unknown} of={advice.problems} />;
+  const mending = advice?.mending;
+  return (
+    <section class="column mend">
+      <p class="facts">
+        <strong>{STEP.repair}</strong>{" "}
+        {mending && [...whereOf(mending), sayMinutes(mending.minutes)].join(" · ")}
+      </p>
+      <Heading of={`mend ${wanted.repair}`} level={isDesk.value ? 2 : 1} class="act">
+        {mending?.name ?? LAZY.coming}
+      </Heading>
+      {mending && <Whole of={mending} wanted={wanted} />}
+    </section>
+  );
+}
+
+function whereOf({ cylinders }: Mending): readonly string[] {
+  return cylinders.length > 0 ? [STEP.cylinders(cylinders.length, list(cylinders))] : [];
+}
+
+function Whole({ of, wanted }: { of: Mending; wanted: Wanted }): VNode {
+  const key = keyAt(wanted.repair, wanted.cylinder === undefined ? [] : [wanted.cylinder]);
+  return (
+    <>
+      <p>{MEND.cures(chanceText(of.cures))}</p>
+      <Cautions ids={of.cautions} />
+      <Part title={MEND.opens}>
+        {of.opens.length > 0 ? (
+          <Plain
+            of={of.opens.map(
+              ({ say, minutes }) => `${say}, ${STEP.openMinutes(sayMinutes(minutes))}`,
+            )}
+          />
+        ) : (
+          <p>{MEND.opensNothing}</p>
+        )}
+      </Part>
+      <For of={of} />
+      <AlsoRight of={of} />
+      <NotYet of={of} />
+      <Ticks of={key} lines={of.putBack} told={of.cautions} />
+      <Part title={MEND.how}>
+        <p class="help">{MEND.rough}</p>
+        <RepairResults onResult={(result) => note(of, wanted, key, result)} />
+      </Part>
+      <p class="fine">{MEND.estimates}</p>
+    </>
+  );
+}
+
+/** What it is for, with the chance that the fault is there and that this mends it. */
+function For({ of: { faults } }: { of: Mending }): VNode {
+  return (
+    <Part title={MEND.for}>
+      {faults.length === 0 && <p>{MEND.forNothing}</p>}
+      <dl>
+        {faults.map(({ fault, place, name, probability, works }) => (
+          <div key={`${fault}@${place}`} class="fact">
+            <dt>
+              {name} <b>{chanceText(probability)}</b>
+            </dt>
+            <dd class="help">{MEND.works(chanceText(works))}</dd>
+          </div>
+        ))}
+      </dl>
+    </Part>
+  );
+}
+
+function AlsoRight({ of: { alsoPutRight } }: { of: Mending }): VNode | null {
+  if (alsoPutRight.length === 0) return null;
+  return (
+    <Part title={MEND.alsoRight}>
+      <ul class="group">
+        {alsoPutRight.map(({ finding, cylinder, say, grounds }) => (
+          <li key={`${finding} ${cylinder} ${say}`}>
+            {cylinder !== undefined && `${LEDGER.cylinder(String(cylinder))}: `}
+            {say} <small class="grounds">{LEDGER.grounds[grounds.basis]}</small>
+          </li>
+        ))}
+      </ul>
+    </Part>
+  );
+}
+
+function NotYet({ of: { notYet } }: { of: Mending }): VNode | null {
+  if (notYet.length === 0) return null;
+  return (
+    <Part title={MEND.notYet}>
+      <p class="help">{MEND.notYetBody}</p>
+      <Plain of={notYet.map(({ name, cures }) => `${name}: ${chanceText(cures)}`)} />
+    </Part>
+  );
+}
+
+/** Notes the repair with what came of it; then everything is back on, and the list is done with. */
+function note(of: Mending, wanted: Wanted, key: string, result: RepairResult | undefined): void {
+  addRepair({
+    repair: wanted.repair,
+    ...(of.cylinders.length > 0 && wanted.cylinder !== undefined
+      ? { cylinder: wanted.cylinder as CylinderName }
+      : {}),
+    ...(result === undefined ? {} : { result }),
+  });
+  const when = repairs.value.at(-1)?.when;
+  if (when !== undefined) {
+    spend({ step: `${keyOfStep(of)} ${when}`, minutes: of.minutes, shownBy: { when } });
+  }
+  changeWork(({ ticks }) => {
+    const { [key]: _, ...others } = ticks;
+    return { open: [], ticks: others };
+  });
+  if (result === "cured") goTo("proof", String(repairs.value.length - 1));
+  else goTo("ranking");
+}

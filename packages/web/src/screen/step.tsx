@@ -1,0 +1,22 @@
+// A check at its place, on a screen of its own.
+import type { CylinderName } from "@half-order/core";
+import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
+import { followPlan } from "../state/advice.ts";
+import { path } from "../state/route.ts";
+import { drawn } from "../state/view.ts";
+import { StepCheck } from "../ui/step-check.tsx";
+import "../style/mend.css";
+
+export function Step(): VNode | null {
+  useEffect(followPlan, []);
+  const [, id, at = ""] = path.value;
+  const asked = at.split("+");
+  const names = drawn.value?.names ?? [];
+  // In the order of the address: the most suspected one is looked at first.
+  const cylinders = asked.flatMap((name): readonly CylinderName[] =>
+    names.filter((each) => String(each) === name).slice(0, 1),
+  );
+  if (id === undefined) return null;
+  return <StepCheck key={path.value.join("/")} id={id} cylinders={cylinders} isScreen />;
+}

@@ -1,0 +1,204 @@
+// The words of the way from the ranking to a mended engine: may one drive, the next step, the repair, its proof.
+import type { DriveLevel, RepairResult, Withheld } from "@half-order/core";
+
+export const DRIVE = {
+  title: "May it be driven?",
+  ask: "May it be driven? Look at the warning lamp first.",
+  askMore: "The lamp is not known yet. What it does can make this stricter.",
+  askLink: "What does the lamp do?",
+  more: "Why, and what to do",
+  nothing: "Nothing answered so far speaks against driving with care.",
+  nothingMore: "That is no clearance: what nobody has looked at counts for nothing here.",
+  before: "From answers given before the repair:",
+  beforeMore: "It holds until what called for it is seen to be gone.",
+  steps: "Do this",
+  why: "Because",
+  lifts: "What would change it",
+  calls: (level: string): string => `alone it would say: ${level}`,
+  levels: {
+    "stop-now": "stop now",
+    "do-not-drive": "be towed",
+    "to-safety-only": "to a safe place only",
+    "drive-gently": "drive gently",
+    "normal-care": "normal care",
+  } satisfies Record<DriveLevel, string>,
+  never: "Never",
+  missing: (names: string): string => `Known to miss: cylinder ${names}.`,
+  rules:
+    "No chance and no likely part softens this: each answer that calls for caution counts in full, and the strictest decides.",
+  overruled:
+    "The vehicle maker's manual, the law of the road and a technician at the car overrule this page.",
+  limp: "How to cover the few kilometres",
+  limits: "At most, and these limits are estimates",
+  limitsMore: "That another car went further proves nothing for this one.",
+  speed: "Speed",
+  distance: "Distance",
+  revs: "Revs",
+  revsOf: (low: string, high: string): string => `${low} to ${high} a minute`,
+  look: "Stop and look",
+  lookEvery: (minutes: number): string => `every ${minutes} minutes`,
+  speedIn: { km: "km/h", mi: "mph" },
+  tow: "Do not set out, call a tow, when",
+  fuelCut: "Cutting the fuel of a dead cylinder",
+  afterwards: "Afterwards",
+};
+
+/** "3 minutes", "about 40 minutes", "about 1 h 20 min": finer would be more than anybody knows. */
+export function sayMinutes(minutes: number): string {
+  const whole = Math.max(1, Math.round(minutes));
+  if (whole === 1) return "1 minute";
+  if (whole <= 10) return `${whole} minutes`;
+  const fives = Math.round(minutes / 5) * 5;
+  if (fives < 60) return `about ${fives} minutes`;
+  const [hours, rest] = [Math.floor(fives / 60), fives % 60];
+  if (hours >= 10) return `about ${Math.round(minutes / 60)} h`;
+  return rest === 0 ? `about ${hours} h` : `about ${hours} h ${rest} min`;
+}
+
+export const STEP = {
+  next: "Next",
+  planning: "Looking for what pays …",
+  broke: "The next step cannot be worked out:",
+  cylinders: (count: number, names: string): string =>
+    count === 1 ? `cylinder ${names}` : `cylinders ${names}`,
+  how: "How it is done, and what you found",
+  others: "Something else",
+  opens: "First this must come off",
+  openMinutes: (minutes: string): string => `off and on again: ${minutes}`,
+  isOff: "It is off already",
+  allOn: "All is back on",
+  openNow: (n: number): string => (n === 1 ? "1 thing is off now." : `${n} things are off now.`),
+  outcomes: "What each result would mean",
+  outcomesHelp: "How likely it is, and what would then come first.",
+  anythingElse: "Anything else",
+  rarer: (n: number): string => `${n} rarer results`,
+  thenFirst: (name: string, chance: string): string => `then first: ${name}, ${chance}`,
+  steps: "How",
+  found: "What did you find?",
+  foundAt: (name: string): string => `Cylinder ${name}`,
+  noted: "Noted",
+  change: "Change",
+  elsewhere: "Looked at others too? Note them as well",
+  notNow: "Not now, something else",
+  done: "That is all I could see",
+  spent: (minutes: string): string => `Spent so far: ${minutes}.`,
+  expected: (minutes: string): string =>
+    `Still to come: ${minutes} of your time, with the price of parts and of a call turned into time.`,
+  without: (minutes: string): string => `With no further check: ${minutes}.`,
+  costs: "All of it is an estimate.",
+  check: "Check",
+  checks: "Other checks",
+  saves: (minutes: string): string => `saves ${minutes}`,
+  savesNothing: "tells little for its time",
+  repairs: "If nothing more were checked",
+  repairsHelp: "The repairs in the order that costs least. Each cures with this chance:",
+  withheld: "Not offered",
+  why: {
+    tool: "its tool is not at hand",
+    skill: "it asks for more practice",
+    place: "not at this place",
+  } satisfies Record<Withheld["why"], string>,
+  hand: "Change what is at hand",
+  repair: "Repair",
+  cures: (chance: string): string => `cures it: ${chance}`,
+  price: (price: string): string => `parts for about ${price}`,
+  mend: "How it is mended, and put back",
+  call: "Take it to a professional",
+  callBody:
+    "With what is at hand no further check and no repair pays. Somebody with the right tools comes out cheaper.",
+  callLink: "Hand over what is known",
+  repairsDone: "Repairs done",
+  closed: "Closed as mended",
+  closedLink: "Record, hand over, or open again",
+};
+
+export const MEND = {
+  cylinder: (name: string): string => `at cylinder ${name}`,
+  unknown: "This repair cannot be done on this engine",
+  cures: (chance: string): string => `It cures the engine with this chance: ${chance}.`,
+  for: "What it is for",
+  works: (chance: string): string => `mended by it: ${chance}`,
+  forNothing: "None of the faults that are likely now. Look at the ranking before you begin.",
+  opens: "What comes off",
+  opensNothing: "Nothing has to come off.",
+  alsoRight: "Put right as well, so that the new part lives",
+  notYet: "Do not buy yet",
+  notYetBody: "Dear, and hardly likely to help:",
+  putBack: "Putting it back",
+  putBackHelp:
+    "Tick each line when it is done. The ticks are kept on this device until the result is noted.",
+  notKept: "This device does not keep the ticks: a reload would lose them.",
+  waits: "waits for the line before",
+  missing: "the figure is in the maker's manual",
+  left: (n: number): string => (n === 1 ? "1 line is not ticked." : `${n} lines are not ticked.`),
+  allTicked: "All ticked.",
+  how: "How does it run now?",
+  rough:
+    "The first start may be rough: some idle badly for minutes while they learn anew. Judge it warm.",
+  results: {
+    cured: ["It runs right", "next: the drives that prove it"],
+    better: ["Better, not right", ""],
+    same: ["No change", ""],
+    worse: ["Worse", ""],
+    "came-back": ["Right at first, then it came back", ""],
+  } satisfies Record<RepairResult, readonly [string, string]>,
+  untried: "Not tried yet",
+  untriedMore: "note that it was done",
+  estimates: "Minutes and chances are estimates. The vehicle maker's service manual comes first.",
+};
+
+export const PROOF = {
+  title: "The proof",
+  none: "No repair is noted that a drive could prove.",
+  of: (name: string): string => `after: ${name}`,
+  lead: (clean: number, of: number): string =>
+    `${clean} of ${of} clean drives. A fault that comes and goes may only be hiding.`,
+  left: (n: number): string => (n === 1 ? "1 clean drive to go" : `${n} clean drives to go`),
+  believed: (chance: string): string => `Believed to be mended: ${chance}.`,
+  after: (chance: string): string => `After the last of them: ${chance}.`,
+  before: "Before the first drive",
+  beforeBody:
+    "The answers from before the repair called for caution. Drive only when each of these is seen:",
+  noPlan:
+    "No drive can be planned: this repair is for none of the faults that were likely. Drive as before, and read the codes afterwards.",
+  drive: "Each drive",
+  minutes: (n: number): string => (n === 1 ? "1 minute" : `${n} minutes`),
+  clear: "What must be clear",
+  codes: (codes: string): string => `Codes that must not come back: ${codes}.`,
+  how: (n: number): string => `How was drive ${n}?`,
+  clean: "Clean",
+  cleanMore: "nothing felt, counts near zero, no code",
+  less: "It missed, but less",
+  same: "It missed as before",
+  code: "A code came back",
+  takeBack: "Take the last drive back",
+  drives: "Drives so far",
+  driveIs: (n: number, how: string): string => `Drive ${n}: ${how}`,
+  failed: {
+    "came-back": "It came back. What was mended was not all of it, or not it.",
+    better: "It is better, and not mended.",
+    same: "It is as before.",
+  },
+  failedMore: "The repair is noted so, and the ranking has taken it in.",
+  onward: "To the next step",
+  enough: "Enough clean drives",
+  close: "Close the case as mended",
+  closedTitle: "Mended",
+  closedOn: (day: string): string => `The case was closed on ${day}.`,
+  closedBody: "Nothing is left to do here. Two things are worth a minute:",
+  record: "Note the plugs that came out",
+  recordMore: "the next service is then worked out",
+  handOver: "Print or send the case",
+  handOverMore: "what was found, done and proven",
+  reopen: "It was not mended after all: open it again",
+};
+
+export const REPAIRS = {
+  title: "Repairs done",
+  none: "No repair is noted.",
+  untried: "not tried yet",
+  change: "How did it run afterwards?",
+  prove: "Prove it",
+  remove: "Remove",
+  when: (moment: string): string => `noted ${moment}`,
+};

@@ -1,0 +1,97 @@
+// May it be driven? One strong line on every screen of a case; the rest of it is one tap away.
+import type { DriveLevel } from "@half-order/core";
+import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
+import { drive, followDrive } from "../state/advice.ts";
+import { openCase, repairs } from "../state/case.ts";
+import { seemsMended } from "../state/proof.ts";
+import { at, screen } from "../state/route.ts";
+import { askFrom, openQuestion } from "../state/way.ts";
+import { DRIVE } from "../text/en-mend.ts";
+import "../style/mend.css";
+
+/** The line; there is none on the drive screen, which says it itself, nor once the case is closed. */
+export function DriveAnswer(): VNode | null {
+  useEffect(followDrive, []);
+  if (screen.value === "drive" || openCase.value?.doc.closed) return null;
+  return (
+    <section class="drive-answer" aria-label={DRIVE.title} aria-live="polite">
+      <DriveLine />
+    </section>
+  );
+}
+
+function DriveLine(): VNode | null {
+  const now = drive.value;
+  if (!now) return null;
+  if (!now.level) {
+    if (openQuestion.value?.id === "lamp") return null;
+    return now.ask ? (
+      <a class="drive-line" href={askFrom("ranking", now.ask)}>
+        <Sign />
+        <span>
+          <strong>{DRIVE.ask}</strong>
+        </span>
+      </a>
+    ) : (
+      <Nothing />
+    );
+  }
+  const { level, say } = now.level;
+  const [first] = now.rules;
+  return (
+    <a class={`drive-line is-${level}`} href={at("drive")}>
+      <Sign of={level} />
+      <span>
+        {seemsMended(repairs.value) && <small>{DRIVE.before}</small>}
+        <strong>{say}</strong>
+        <small>{seemsMended(repairs.value) ? DRIVE.beforeMore : first?.reason}</small>
+        <u>{DRIVE.more}</u>
+      </span>
+    </a>
+  );
+}
+
+function Nothing(): VNode {
+  return (
+    <a class="drive-line" href={at("drive")}>
+      <Sign />
+      <span>
+        <strong>{DRIVE.nothing}</strong>
+      </span>
+    </a>
+  );
+}
+
+/** A shape for each kind of answer, so that colour is not needed: an octagon, a triangle, a disc, a ring. */
+export function Sign({ of }: { of?: DriveLevel }): VNode {
+  return (
+    <svg class="sign" viewBox="-12 -12 24 24" aria-hidden="true">
+      {shapeOf(of)}
+    </svg>
+  );
+}
+
+function shapeOf(level: DriveLevel | undefined): VNode {
+  switch (level) {
+    case "stop-now":
+    case "do-not-drive":
+      return (
+        <>
+          <path class="field" d="M-4.4 -10.6H4.4L10.6 -4.4V4.4L4.4 10.6H-4.4L-10.6 4.4V-4.4Z" />
+          <path class="stroke" d="M-6 0H6" />
+        </>
+      );
+    case "to-safety-only":
+      return (
+        <>
+          <path class="field" d="M0 -10.5L11 9.5H-11Z" />
+          <path class="stroke" d="M0 -3.5V3M0 5.5V7" />
+        </>
+      );
+    case "drive-gently":
+      return <path class="outline" d="M0 -9.5L10 8.5H-10Z" />;
+    default:
+      return <circle class="outline" r="9" />;
+  }
+}

@@ -1,0 +1,168 @@
+// The hand's next move as the planner sees it: the check that pays, the repair that is likely enough, or a call.
+import type { NextRepair, NextStep } from "@half-order/core";
+import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
+import {
+  adviceTrouble,
+  followPlan,
+  isPlanning,
+  plan,
+  putOff,
+  putOffStep,
+} from "../state/advice.ts";
+import { atHand, findings, openCase, repairs } from "../state/case.ts";
+import { checkRow } from "../state/catalogue.ts";
+import { at } from "../state/route.ts";
+import { checkAddress, keyOfStep, offered, spentMinutes, wantedOf } from "../state/step.ts";
+import { isDesk } from "../state/view.ts";
+import { work } from "../state/work.ts";
+import { MEND, REPAIRS, STEP, sayMinutes } from "../text/en-mend.ts";
+import { Cautions } from "./caution.tsx";
+import { chanceText } from "./chance.tsx";
+import { Heading, Under } from "./heading.tsx";
+import { Dashed } from "./option.tsx";
+import { StepCheck, StepFacts } from "./step-check.tsx";
+import { OtherSteps } from "./step-others.tsx";
+import "../style/mend.css";
+
+/** The step of the open case; on a phone in short, with the way to its own screen. */
+export function NextStepCard(): VNode | null {
+  useEffect(followPlan, []);
+  if (openCase.value?.doc.closed) return <Closed />;
+  if (adviceTrouble.value) {
+    return (
+      <p role="alert">
+        {STEP.broke} {adviceTrouble.value}
+      </p>
+    );
+  }
+  const now = plan.value;
+  return (
+    <section class={isPlanning.value ? "next is-planning" : "next"} aria-label={STEP.next}>
+      {isDesk.value && (
+        <Heading of="next" level={2} class="minor">
+          {STEP.next}
+        </Heading>
+      )}
+      <p class="weighing" role="status">
+        {isPlanning.value ? STEP.planning : ""}
+      </p>
+      {now && <Step step={offered(now, putOff.value)} />}
+      {now && <Costs />}
+      {now && <More />}
+    </section>
+  );
+}
+
+function Step({ step }: { step: NextStep }): VNode {
+  const key = keyOfStep(step);
+  switch (step.kind) {
+    case "call":
+      return <Call />;
+    case "repair":
+      return <Repair step={step} />;
+    case "check":
+      if (isDesk.value) return <StepCheck key={key} id={step.check} cylinders={step.cylinders} />;
+      return (
+        <>
+          <StepFacts step={step} label={STEP.next} />
+          <h2 class="act">{step.name}</h2>
+          <Cautions ids={checkRow(step.check)?.cautions ?? []} />
+          <a class="option is-finish" href={at(...checkAddress(step.check, step.cylinders))}>
+            {STEP.how}
+          </a>
+        </>
+      );
+  }
+}
+
+function Repair({ step }: { step: NextRepair }): VNode {
+  const hasPrices = atHand.value?.partsPrice !== undefined && step.partsPrice > 0;
+  return (
+    <>
+      <p class="facts">
+        <strong>{STEP.next}</strong> {STEP.repair} · {sayMinutes(step.minutes)}
+        {hasPrices && ` · ${STEP.price(String(Math.round(step.partsPrice)))}`}
+      </p>
+      <Name>{step.name}</Name>
+      <p>{MEND.cures(chanceText(step.cures))}</p>
+      <a class="option is-finish" href={at("mend", ...wantedOf(step))}>
+        {STEP.mend}
+      </a>
+      <Dashed onClick={() => putOffStep(keyOfStep(step))}>{STEP.notNow}</Dashed>
+    </>
+  );
+}
+
+/** On a desk it stands under a heading of its own. */
+function Name({ children }: { children: string }): VNode {
+  return (
+    <Under level={isDesk.value ? 2 : 1} class="act">
+      {children}
+    </Under>
+  );
+}
+
+function Call(): VNode {
+  return (
+    <>
+      <p class="facts">
+        <strong>{STEP.next}</strong>
+      </p>
+      <Name>{STEP.call}</Name>
+      <p>{STEP.callBody}</p>
+      <a class="option is-finish" href={at("hand-over")}>
+        {STEP.callLink}
+      </a>
+    </>
+  );
+}
+
+/** What it has cost, and what is still to come. */
+function Costs(): VNode | null {
+  const now = plan.value;
+  if (!now) return null;
+  const spent = spentMinutes(work.value.spent, findings.value, repairs.value);
+  const saves = now.expectedMinutesWithoutChecks - now.expectedMinutes >= WORTH_TELLING;
+  return (
+    <p class="fine">
+      {spent > 0 && `${STEP.spent(sayMinutes(spent))} `}
+      {STEP.expected(sayMinutes(now.expectedMinutes))}{" "}
+      {saves && `${STEP.without(sayMinutes(now.expectedMinutesWithoutChecks))} `}
+      {STEP.costs}
+    </p>
+  );
+}
+
+/** Minutes that one plan must be better than another before it is said. */
+const WORTH_TELLING = 5;
+
+function More(): VNode {
+  return (
+    <>
+      {isDesk.value ? (
+        <OtherSteps depth={2} />
+      ) : (
+        <a class="act-link" href={at("checks")}>
+          {STEP.others}
+        </a>
+      )}
+      {repairs.value.length > 0 && (
+        <a class="act-link" href={at("repairs")}>
+          {REPAIRS.title} ({repairs.value.length})
+        </a>
+      )}
+    </>
+  );
+}
+
+function Closed(): VNode {
+  return (
+    <section class="next" aria-label={STEP.next}>
+      <h2 class="act">{STEP.closed}</h2>
+      <a class="option is-finish" href={at("proof")}>
+        {STEP.closedLink}
+      </a>
+    </section>
+  );
+}

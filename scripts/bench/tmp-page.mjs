@@ -1,0 +1,224 @@
+// What the page costs a phone: bytes of the first visit, time from an answer to the ranking, the longest
+// task, and Lighthouse where it is at hand.
+//   npm run build && npm run bench, or by itself: node scripts/bench/page.mjs
+// The built server serves on a free port; the browser slows its processor down four times and answers all
+// questions as a thumb does. Chromium slows the page alone, not its thread: three more times what the
+// thread took are added to what was measured.
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { chromium } from "playwright-core";
+import { findChromium } from "../chromium.mjs";
+
+const SLOWDOWN = 4;
+const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--no-first-run",
+  "--disable-background-networking",
+];
+const LIGHTHOUSE = ["lighthouse@12.2.3", "chrome-launcher@1.2.1"];
+const root = fileURLToPath(new URL("../..", import.meta.url));
+
+/** Prints all of it; nothing but a line where there is no browser or no build. */
+export async function benchPage() {
+  const executablePath = findChromium();
+  const main = join(root, "packages/server/dist/main.js");
+  console.log("\nThe page on a phone\n");
+  if (!executablePath) return console.log("Skipped: no Chromium found (set CHROMIUM_PATH).");
+  if (!existsSync(main)) return console.log("Skipped: not built (npm run build).");
+  const env = { ...process.env, HOST: "127.0.0.1", PORT: "0" };
+  const server = spawn(process.execPath, [main], { env, stdio: ["ignore", "pipe", "inherit"] });
+  try {
+    const [line] = await once(server.stdout, "data");
+    const address = `${String(line).trim().split(" ").at(-1)}/`;
+    const browser = await chromium.launch({ executablePath, args: FLAGS });
+    console.log(`Chromium ${browser.version()}, 360 × 740`);
+    await firstVisit(browser, address);
+    await answers(browser, address);
+    await browser.close();
+    await lighthouse(address, executablePath);
+  } finally {
+    server.kill("SIGTERM");
+  }
+}
+
+/** Every byte from the first request on, without what is kept for later by the service worker. */
+async function firstVisit(browser, address) {
+  const context = await browser.newContext({ ...PHONE, serviceWorkers: "block" });
+  const page = await context.newPage();
+  const pending = [];
+  context.on("requestfinished", (request) => {
+    const kind = kindOf(new URL(request.url()).pathname);
+    const { startTime } = request.timing();
+    pending.push(request.sizes().then((sizes) => ({ url: request.url(), kind, startTime, ...sizes })));
+  });
+  await page.goto(address);
+  // The ranking after the last answer needs no more files; what comes then is of the next step.
+  const shown = await answerAll(page);
+  await page.locator(".next").waitFor();
+  await page.waitForTimeout(2000);
+  const all = await Promise.all(pending);
+  say(
+    "up to the first ranking and the drive answer",
+    all.filter((r) => r.startTime <= shown),
+  );
+  say("and on to the next step", all);
+  await context.close();
+}
+
+function say(what, requests) {
+  // What comes out of the browser's own store has a size of 0.
+  const fetched = requests.filter(({ responseBodySize }) => responseBodySize > 0);
+  const sum = (list, field) => list.reduce((total, each) => total + each[field], 0);
+  console.log(`\nFirst visit ${what}, compressed as served, bytes`);
+  for (const kind of ["page", "style", "script", "data", "other"]) {
+    const own = fetched.filter((each) => each.kind === kind);
+    console.log(
+      `  ${kind.padEnd(8)} ${String(sum(own, "responseBodySize")).padStart(7)}  in ${own.length}`,
+    );
+  }
+  console.log(
+    `  in all   ${String(sum(fetched, "responseBodySize")).padStart(7)}, headers not counted`,
+  );
+}
+
+function kindOf(path) {
+  if (/\.js$/.test(path)) return "script";
+  if (/\.json$/.test(path)) return "data";
+  if (/\.css$/.test(path)) return "style";
+  return /\/$|\.html$/.test(path) ? "page" : "other";
+}
+
+/**
+ * The six questions, each answered by its first option, up to the ranking and the drive answer. Gives the
+ * time of the last tap.
+ */
+async function answerAll(page, onAnswer = async () => undefined) {
+  await page.getByRole("link", { name: "4", exact: true }).tap();
+  await page.getByRole("link", { name: "In one row" }).tap();
+  await page.getByRole("link", { name: /^A coil rail/ }).tap();
+  await page.getByRole("button", { name: /^1-3-4-2/ }).tap();
+  let last = 0;
+  for (;;) {
+    const title = page.locator("h1").first();
+    await page.locator(".question h1, .ranked-row").first().waitFor();
+    if ((await page.locator(".question").count()) === 0) break;
+    const asked = await title.innerText();
+    last = Date.now();
+    const confirm = page.locator(".question .is-finish");
+    if ((await confirm.count()) > 0) await confirm.tap();
+    else await page.locator(".question .option").first().tap();
+    await page.waitForFunction((old) => document.querySelector("h1")?.innerText !== old, asked);
+    await onAnswer();
+  }
+  await page.locator(".ranking:not(.is-weighing) .ranked-row").first().waitFor();
+  await page.locator(".drive-answer").waitFor();
+  return last;
+}
+
+/** From the tap on an answer to the ranking that knows it, and the tasks that kept the page busy. */
+async function answers(browser, address) {
+  const context = await browser.newContext(PHONE);
+  const page = await context.newPage();
+  await page.addInitScript(watch);
+  await page.goto(address);
+  await page.getByText("works without a network").waitFor();
+  const session = await context.newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWDOWN });
+  await page.evaluate(() => globalThis.watched.tasks.splice(0));
+  await answerAll(page, () =>
+    page.waitForFunction(() => globalThis.watched.answered.every(({ after }) => after)),
+  );
+  const { tasks, answered } = await page.evaluate(() => globalThis.watched);
+  const times = answered.map(({ after, thread }) => after + (SLOWDOWN - 1) * thread);
+  times.sort((a, b) => a - b);
+  const middle = times[Math.floor(times.length / 2)] ?? 0;
+  const longest = Math.max(0, ...tasks);
+  console.log(`\nFrom an answer to its ranking, processor ${SLOWDOWN} times slower, ms`);
+  console.log(
+    `  median ${middle.toFixed(0)}, longest ${(times.at(-1) ?? 0).toFixed(0)}, of ${times.length}`,
+  );
+  console.log("Longest task of the page meanwhile, ms");
+  console.log(`  ${longest > 0 ? longest.toFixed(0) : "under 50"}, ${tasks.length} of 50 or more`);
+  await context.close();
+}
+
+/** In the page: when an answer was tapped, when the first ranking after it came, what took long. */
+function watch() {
+  const watched = { tasks: [], answered: [] };
+  globalThis.watched = watched;
+  new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) watched.tasks.push(duration);
+  }).observe({ type: "longtask", buffered: true });
+  let tapped;
+  addEventListener(
+    "click",
+    ({ target, timeStamp }) => {
+      if (target.closest?.(".question .option")) tapped = timeStamp;
+    },
+    true,
+  );
+  const Own = globalThis.Worker;
+  globalThis.Worker = class extends Own {
+    postMessage(message) {
+      const sent = performance.now();
+      const from = tapped;
+      tapped = undefined;
+      if (from !== undefined) {
+        const answer = { after: 0, thread: 0 };
+        watched.answered.push(answer);
+        this.addEventListener(
+          "message",
+          () => {
+            const came = performance.now();
+            // What is shown stands on the screen with the next frame.
+            requestAnimationFrame(() => {
+              answer.after = performance.now() - from;
+              answer.thread = came - sent;
+            });
+          },
+          { once: true },
+        );
+      }
+      super.postMessage(message);
+    }
+  };
+}
+
+/** Its own folder holds it, since it is larger than all else together. */
+async function lighthouse(address, chromePath) {
+  const folder = join(root, ".cache/lighthouse");
+  const at = (name) => join(folder, "node_modules", name);
+  console.log("\nLighthouse, phone");
+  if (!existsSync(at("lighthouse"))) {
+    console.log(`  not at hand; npm install --prefix .cache/lighthouse ${LIGHTHOUSE.join(" ")}`);
+    return;
+  }
+  const { default: run } = await import(join(at("lighthouse"), "core/index.js"));
+  const { launch } = await import(join(at("chrome-launcher"), "dist/index.js"));
+  const userDataDir = mkdtempSync(join(tmpdir(), "half-order-lighthouse-"));
+  const chromeFlags = ["--headless=new", ...FLAGS];
+  const chrome = await launch({ chromePath, chromeFlags, userDataDir });
+  try {
+    const { lhr } = await run(address, { port: chrome.port, logLevel: "error" });
+    console.log(`  Lighthouse ${lhr.lighthouseVersion}`);
+    for (const { id, score } of Object.values(lhr.categories)) console.log(`  ${id} ${score}`);
+    for (const id of [
+      "first-contentful-paint",
+      "largest-contentful-paint",
+      "total-blocking-time",
+    ]) {
+      console.log(`  ${id} ${lhr.audits[id].displayValue}`);
+    }
+  } finally {
+    await chrome.kill();
+    rmSync(userDataDir, { recursive: true, force: true });
+  }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) await benchPage();
