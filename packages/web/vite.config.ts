@@ -39,9 +39,14 @@ export default defineConfig(async ({ command }): Promise<UserConfig> => {
  * own, fetched when it is first shown.
  */
 const GROUPS = [
-  { name: "engine", test: /core\/src\/(?:engine|units)\//, priority: 4 },
+  { name: "load", test: /vite\/preload-helper/, priority: 5 },
+  {
+    name: "engine",
+    test: /core\/src\/(?:(?:engine|units)\/|knowledge\/(?:answer|caution|code|schema)\.ts)/,
+    priority: 4,
+  },
   { name: "page", test: /web\/src\/(?:page|screen\/pick)\.tsx$/, priority: 3 },
-  { name: "asked", test: /web\/src\/packed\/asked\.ts$/, priority: 2 },
+  { name: "asked", test: /web\/src\/packed\/(?:asked|check|fetched|finding)\.ts$/, priority: 4 },
   { name: "case", test: /web\/src\/screen\/(?:case|question|check)\.tsx$/, priority: 1 },
 ];
 

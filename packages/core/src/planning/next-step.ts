@@ -123,9 +123,9 @@ function bestMove(search: Search): Move | undefined {
 function sameRepairAfter(search: Search, test: Move): Move | undefined {
   const steps = test.next.map((next, i) => {
     const state = follow(search.tables, search.state, test, i);
-    return next.moves === undefined
-      ? orderOf(search.tables, state).repairOrder[0]?.step
-      : next.moves.find((move) => upperOf(move) <= next.upper + tolerance(search))?.step;
+    const tried = next.moves ?? next.hints ?? [];
+    const best = tried.find((move) => upperOf(move) <= next.upper + tolerance(search));
+    return best?.step ?? orderOf(search.tables, state).repairOrder[0]?.step;
   });
   const [one] = steps;
   if (one?.kind !== "repair" || !steps.every((step) => isSame(step, one))) return undefined;

@@ -147,12 +147,13 @@ export function settle(node: Node, slack: number): void {
     node.upper = Math.min(node.upper, upperOf(move));
     lower = Math.min(lower, lowerOf(move));
   }
-  if (node.moves.length === 0) lower = node.upper;
   node.lower = Math.min(node.upper, Math.max(node.lower, lower));
   const most = node.upper + slack;
   if (node.moves.some((move) => lowerOf(move) > most)) {
     node.moves = node.moves.filter((move) => lowerOf(move) <= most);
   }
+  // With no doubt left below, what is left here is rounding.
+  if (!node.moves.some((move) => mostDoubtful(move, slack) >= 0)) node.lower = node.upper;
 }
 
 /** What a plan costs that begins with this step. */
@@ -174,7 +175,12 @@ export function lowerOf(move: Move): number {
 }
 
 /** The situation that follows. */
-export function follow(tables: Tables, state: PlanState, { step, outcome }: Move, at: number) {
+export function follow(
+  tables: Tables,
+  state: PlanState,
+  { step, outcome }: Move,
+  at: number,
+): PlanState {
   if (step.kind === "test") {
     return afterOutcome(tables.problem, state, step.test, outcome[at] as number);
   }
@@ -215,6 +221,7 @@ function mostDoubtful(move: Move, slack: number): number {
   return best;
 }
 
+/** How far apart its bounds are. */
 export function doubt(node: Node): number {
   return node.upper - node.lower;
 }

@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import type { Wanted } from "../state/advising.ts";
 import { addRepair, repairs } from "../state/case.ts";
 import { goTo, path } from "../state/route.ts";
-import { keyAt, keyOfStep } from "../state/step.ts";
+import { keyAt, keyOfStep, offInShort } from "../state/step.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { changeWork, spend } from "../state/work.ts";
 import { LAZY, LEDGER, list } from "../text/en.ts";
@@ -58,8 +58,9 @@ function Whole({ of, wanted }: { of: Mending; wanted: Wanted }): VNode {
       <Part title={MEND.opens}>
         {of.opens.length > 0 ? (
           <Plain
-            of={of.opens.map(
-              ({ say, minutes }) => `${say}, ${STEP.openMinutes(sayMinutes(minutes))}`,
+            of={offInShort(of.opens).map(
+              ({ say, ids, minutes }) =>
+                `${STEP.off(say, ids.length)}, ${STEP.openMinutes(sayMinutes(minutes))}`,
             )}
           />
         ) : (

@@ -80,7 +80,9 @@ function Drives({ plan, repair, index }: DrivesProps): VNode {
   };
   return (
     <>
-      <Count plan={plan} clean={result?.cleanTrials ?? 0} believed={result?.believed} />
+      {!failure && (
+        <Count plan={plan} clean={result?.cleanTrials ?? 0} believed={result?.believed} />
+      )}
       {isProven && <Finish onClick={close}>{PROOF.close}</Finish>}
       {failure ? (
         <Failed of={failure} />

@@ -65,6 +65,26 @@ export function looksOf(
   });
 }
 
+/** Like things that come off at several places, as one. */
+export interface Off {
+  readonly say: string;
+  readonly ids: readonly string[];
+  /** Of all of them together. */
+  readonly minutes: number;
+}
+
+/** What must come off, each kind once. */
+export function offInShort(opens: NextCheck["opens"]): readonly Off[] {
+  return [...new Set(opens.map(({ say }) => say))].map((say) => {
+    const like = opens.filter((each) => each.say === say);
+    return {
+      say,
+      ids: like.map(({ id }) => id),
+      minutes: like.reduce((sum, { minutes }) => sum + minutes, 0),
+    };
+  });
+}
+
 /** Where a repair of a plan is named in the address: none for the whole engine. */
 export function wantedOf({ repair, cylinders }: NextRepair): readonly string[] {
   const [first] = cylinders;

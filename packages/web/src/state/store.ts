@@ -1,7 +1,5 @@
 // Keeps cases on this device, in its own database. Nothing leaves the device.
 import type { CaseDocument } from "@half-order/core/wire";
-import type { DBSchema, IDBPDatabase } from "idb";
-import { openDB } from "idb";
 import { mergeDocs } from "./merge.ts";
 
 /** The document: what is exported, imported and kept. */
@@ -17,24 +15,46 @@ export interface KeptCase {
   readonly doc: CaseDoc;
 }
 
-interface Shelf extends DBSchema {
-  cases: { key: string; value: KeptCase; indexes: { changed: number } };
-}
-
 const NAME = "half-order";
-let shelf: Promise<IDBPDatabase<Shelf>> | undefined;
+const STORE = "cases";
+let shelf: Promise<IDBDatabase> | undefined;
 
-function open(): Promise<IDBPDatabase<Shelf>> {
-  shelf ??= openDB<Shelf>(NAME, 1, {
-    upgrade(database) {
-      database.createObjectStore("cases", { keyPath: "id" }).createIndex("changed", "changed");
-    },
+function open(): Promise<IDBDatabase> {
+  shelf ??= new Promise((resolve, reject) => {
+    const request = indexedDB.open(NAME, 1);
+    request.onupgradeneeded = () => {
+      const store = request.result.createObjectStore(STORE, { keyPath: "id" });
+      store.createIndex("changed", "changed");
+    };
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
   });
   // A device that refused once may not the next time.
   shelf.catch(() => {
     shelf = undefined;
   });
   return shelf;
+}
+
+/** What a request gives; rejects when it fails. */
+function result<T>(request: IDBRequest<T>): Promise<T> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+}
+
+/** Settles once a transaction is on the device; rejects when it was given up. */
+function completed(transaction: IDBTransaction): Promise<void> {
+  return new Promise((resolve, reject) => {
+    transaction.oncomplete = () => resolve();
+    transaction.onabort = () => reject(transaction.error);
+  });
+}
+
+async function cases(mode: IDBTransactionMode): Promise<IDBObjectStore> {
+  const database = await open();
+  return database.transaction(STORE, mode, { durability: "strict" }).objectStore(STORE);
 }
 
 /** What was written, and what both sides had changed. */
@@ -51,8 +71,8 @@ export interface Written {
  * written it since `base` was read, both changes are merged, so that neither is lost.
  */
 export async function keepCase(kept: KeptCase, base?: KeptCase): Promise<Written> {
-  const transaction = (await open()).transaction("cases", "readwrite", { durability: "strict" });
-  const stored = await transaction.store.get(kept.id);
+  const store = await cases("readwrite");
+  const stored: KeptCase | undefined = await result(store.get(kept.id));
   const isChanged = stored && base && stored.version !== base.version;
   const merged = isChanged ? mergeDocs(base.doc, kept.doc, stored.doc) : undefined;
   const next: KeptCase = {
@@ -60,20 +80,23 @@ export async function keepCase(kept: KeptCase, base?: KeptCase): Promise<Written
     version: (stored?.version ?? kept.version ?? 0) + 1,
     doc: merged?.doc ?? kept.doc,
   };
-  await Promise.all([transaction.store.put(next), transaction.done]);
+  const done = completed(store.transaction);
+  await Promise.all([result(store.put(next)), done]);
   return { kept: next, isMerged: merged !== undefined, clashes: merged?.clashes ?? [] };
 }
 
 export async function keptCase(id: string): Promise<KeptCase | undefined> {
-  return (await open()).get("cases", id);
+  return result((await cases("readonly")).get(id));
 }
 
 /** All cases, the last changed first; rejects when the device does not let the page look. */
 export async function keptCases(): Promise<readonly KeptCase[]> {
-  const all = await (await open()).getAllFromIndex("cases", "changed");
+  const all: KeptCase[] = await result((await cases("readonly")).index("changed").getAll());
   return all.reverse();
 }
 
 export async function forgetCase(id: string): Promise<void> {
-  await (await open()).delete("cases", id);
+  const store = await cases("readwrite");
+  store.delete(id);
+  await completed(store.transaction);
 }

@@ -1,6 +1,6 @@
 // The work on the open case that is no part of its document: what is off the engine, what is ticked of a
 // put-back list, how the proving drives went, the minutes spent. Kept on the device beside the case.
-import type { NextStep, TrialOutcome } from "@half-order/core";
+import type { TrialOutcome } from "@half-order/core";
 import { computed, signal } from "@preact/signals";
 import { openCase } from "./case.ts";
 import type { Spent } from "./step.ts";
@@ -45,11 +45,9 @@ export function changeWork(edit: (before: Work) => Partial<Work>): void {
   }
 }
 
-/** Says whether something is off the engine. */
-export function setOpen(id: string, isOpen: boolean): void {
-  changeWork(({ open }) => ({
-    open: [...open.filter((other) => other !== id), ...(isOpen ? [id] : [])],
-  }));
+/** These are off the engine: for a step they need not be taken off any more. */
+export function setOpen(ids: readonly string[]): void {
+  changeWork(({ open }) => ({ open: [...new Set([...open, ...ids])] }));
 }
 
 /** Everything is back on. */
@@ -61,13 +59,6 @@ export function closeUp(): void {
 export function spend(entry: Spent): void {
   changeWork(({ spent }) => ({
     spent: [...spent.filter(({ step }) => step !== entry.step), entry],
-  }));
-}
-
-/** Once a step is done, what had to come off for it is off. */
-export function leaveOpen(step: Exclude<NextStep, { kind: "call" }>): void {
-  changeWork(({ open }) => ({
-    open: [...new Set([...open, ...step.opens.map(({ id }) => id)])],
   }));
 }
 

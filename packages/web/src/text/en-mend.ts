@@ -64,6 +64,7 @@ export const STEP = {
   how: "How it is done, and what you found",
   others: "Something else",
   opens: "First this must come off",
+  off: (what: string, n: number): string => (n === 1 ? what : `${n} times: ${what}`),
   openMinutes: (minutes: string): string => `off and on again: ${minutes}`,
   isOff: "It is off already",
   allOn: "All is back on",
@@ -100,20 +101,17 @@ export const STEP = {
   } satisfies Record<Withheld["why"], string>,
   hand: "Change what is at hand",
   repair: "Repair",
-  cures: (chance: string): string => `cures it: ${chance}`,
   price: (price: string): string => `parts for about ${price}`,
   mend: "How it is mended, and put back",
   call: "Take it to a professional",
   callBody:
     "With what is at hand no further check and no repair pays. Somebody with the right tools comes out cheaper.",
   callLink: "Hand over what is known",
-  repairsDone: "Repairs done",
   closed: "Closed as mended",
   closedLink: "Record, hand over, or open again",
 };
 
 export const MEND = {
-  cylinder: (name: string): string => `at cylinder ${name}`,
   unknown: "This repair cannot be done on this engine",
   cures: (chance: string): string => `It cures the engine with this chance: ${chance}.`,
   for: "What it is for",
@@ -153,7 +151,6 @@ export const PROOF = {
   of: (name: string): string => `after: ${name}`,
   lead: (clean: number, of: number): string =>
     `${clean} of ${of} clean drives. A fault that comes and goes may only be hiding.`,
-  left: (n: number): string => (n === 1 ? "1 clean drive to go" : `${n} clean drives to go`),
   believed: (chance: string): string => `Believed to be mended: ${chance}.`,
   after: (chance: string): string => `After the last of them: ${chance}.`,
   before: "Before the first drive",
@@ -181,7 +178,6 @@ export const PROOF = {
   },
   failedMore: "The repair is noted so, and the ranking has taken it in.",
   onward: "To the next step",
-  enough: "Enough clean drives",
   close: "Close the case as mended",
   closedTitle: "Mended",
   closedOn: (day: string): string => `The case was closed on ${day}.`,

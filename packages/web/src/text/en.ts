@@ -254,7 +254,6 @@ export const LEDGER = {
 };
 
 export const CHECK = {
-  next: "Next",
   check: "Check",
   minutes: (n: number): string => (n === 1 ? "1 minute" : `${n} minutes`),
   tools: {
@@ -272,9 +271,6 @@ export const CHECK = {
   skills: ["anyone", "a handy person", "a practised hand", "a skilled hand", "a professional"],
   looksAt: (name: string): string => `looks at: ${name}`,
   found: "What did you find?",
-  others: "Other checks",
-  how: "How it is done, and what you found",
-  none: "No further check is known for what is likely.",
   mean: "What a result would mean",
   meanAt: (where: string): string => ` at ${where}`,
   thenFirst: (name: string, chance: string): string => `then first: ${name}, ${chance}`,

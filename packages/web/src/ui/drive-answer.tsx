@@ -31,6 +31,7 @@ function DriveLine(): VNode | null {
         <Sign />
         <span>
           <strong>{DRIVE.ask}</strong>
+          <u>{DRIVE.askLink}</u>
         </span>
       </a>
     ) : (

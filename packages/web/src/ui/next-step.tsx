@@ -81,7 +81,7 @@ function Repair({ step }: { step: NextRepair }): VNode {
   return (
     <>
       <p class="facts">
-        <strong>{STEP.next}</strong> {STEP.repair} · {sayMinutes(step.minutes)}
+        <strong>{isDesk.value ? STEP.repair : STEP.next}</strong> {sayMinutes(step.minutes)}
         {hasPrices && ` · ${STEP.price(String(Math.round(step.partsPrice)))}`}
       </p>
       <Name>{step.name}</Name>
@@ -106,9 +106,11 @@ function Name({ children }: { children: string }): VNode {
 function Call(): VNode {
   return (
     <>
-      <p class="facts">
-        <strong>{STEP.next}</strong>
-      </p>
+      {!isDesk.value && (
+        <p class="facts">
+          <strong>{STEP.next}</strong>
+        </p>
+      )}
       <Name>{STEP.call}</Name>
       <p>{STEP.callBody}</p>
       <a class="option is-finish" href={at("hand-over")}>

@@ -8,9 +8,17 @@ import { answerOf, giveAnswer } from "../state/case.ts";
 import { checkRow, findingRow, suits, targetKind } from "../state/catalogue.ts";
 import { stepsOf } from "../state/prose.ts";
 import { at, goTo } from "../state/route.ts";
-import { checkAddress, keyAt, keyOfStep, type Look, looksOf, toldOutcomes } from "../state/step.ts";
+import {
+  checkAddress,
+  keyAt,
+  keyOfStep,
+  type Look,
+  looksOf,
+  offInShort,
+  toldOutcomes,
+} from "../state/step.ts";
 import { drawn, isDesk } from "../state/view.ts";
-import { leaveOpen, setOpen, spend } from "../state/work.ts";
+import { setOpen, spend } from "../state/work.ts";
 import { sayAnswer } from "../text/answer.ts";
 import { CHECK, list } from "../text/en.ts";
 import { STEP, sayMinutes } from "../text/en-mend.ts";
@@ -110,13 +118,13 @@ function Opens({ of, depth }: { of: NextCheck; depth: 1 | 2 }): VNode {
   return (
     <Part title={STEP.opens} depth={depth}>
       <ul class="given">
-        {of.opens.map(({ id, say, minutes }) => (
-          <li key={id}>
+        {offInShort(of.opens).map(({ say, ids, minutes }) => (
+          <li key={say}>
             <span>
-              {say}
+              {STEP.off(say, ids.length)}
               <small>{STEP.openMinutes(sayMinutes(minutes))}</small>
             </span>
-            <button type="button" class="quiet" onClick={() => setOpen(id, true)}>
+            <button type="button" class="quiet" onClick={() => setOpen(ids)}>
               {STEP.isOff}
               <span class="vh">: {say}</span>
             </button>
@@ -237,7 +245,7 @@ function rowsOf(check: CheckRow, ignition: Parameters<typeof suits>[1]): readonl
 function begin(step: NextCheck, { row, cylinder }: Look): void {
   const shownBy = { finding: row.id, ...(cylinder === undefined ? {} : { cylinder }) };
   spend({ step: keyOfStep(step), minutes: step.minutes, shownBy });
-  leaveOpen(step);
+  setOpen(step.opens.map(({ id }) => id));
 }
 
 interface AskProps {
