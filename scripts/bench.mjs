@@ -128,6 +128,7 @@ function peerTable() {
     [10, 8, 3],
     [12, 10, 3],
     [14, 10, 4],
+    [16, 11, 4],
   ];
   heading(
     "Beside bayesjs 0.6.5 (general-purpose, exact) on noisy-OR models, three findings seen, the rest not",

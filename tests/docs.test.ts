@@ -124,7 +124,7 @@ describe("the commands in the README", () => {
   });
 
   it("ask for routes that exist", () => {
-    const source = ["app.ts", ...["catalogue", "health", "rank"].map((name) => `route/${name}.ts`)]
+    const source = ["app.ts", ...["catalogue", "health", "next", "rank"].map((name) => `route/${name}.ts`)]
       .map((file) => read(`packages/server/src/${file}`))
       .join("\n");
     const routes = [...source.matchAll(/app\.(?:get|post)\(\s*"([^"]+)"/g)].map(

@@ -74,7 +74,10 @@ describe.skipIf(!CHROMIUM)("a case", () => {
     await ranked(page);
     await page.getByText(/A blinking lamp means/).waitFor();
     await page.goto(`${stage.address}#/question/onset`);
-    await page.getByText(/A blinking lamp means/).waitFor();
+    await page
+      .locator("summary")
+      .getByText(/A blinking lamp means/)
+      .waitFor();
     await page.goto(`${stage.address}#/answers`);
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save as a file" }).tap();

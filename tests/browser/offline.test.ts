@@ -1,14 +1,15 @@
 // Does the whole page work without a network, once it has been visited?
-import { existsSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { CHROMIUM, openPage, openStage, PHONE, ranked, type Stage } from "../helper/page.ts";
+import { CHROMIUM, DIST, openPage, openStage, PHONE, ranked, type Stage } from "../helper/page.ts";
 
 let stage: Stage;
 beforeAll(async () => {
   if (!CHROMIUM) return;
-  if (!existsSync(join(import.meta.dirname, "../../packages/web/dist/sw.js"))) {
+  if (!existsSync(join(DIST, "sw.js"))) {
     throw new Error('The page has no service worker yet: run "npm run build" first.');
   }
   stage = await openStage();
@@ -38,6 +39,32 @@ describe.skipIf(!CHROMIUM)("the page after one visit", () => {
       const bytes = await icon.body();
       expect(`${bytes.readUInt32BE(16)}x${bytes.readUInt32BE(20)}`, src).toBe(sizes);
     }
+  });
+
+  it("says that a new version is there, and takes it when asked, with every answer", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "half-order-version-"));
+    cpSync(DIST, folder, { recursive: true });
+    const other = await openStage(folder);
+    const page = await openPage(other, PHONE, "#/demo");
+    await page.getByRole("button", { name: /Dunlin/ }).tap();
+    await page.getByRole("button", { name: "On, steady" }).tap();
+    await page.goto(other.address);
+    await kept(page);
+    const worker = join(folder, "sw.js");
+    writeFileSync(
+      worker,
+      readFileSync(worker, "utf8").replace(/"version":"\w+"/, '"version":"next"'),
+    );
+    await page.reload();
+    await page.getByText("A new version of this page is there.").waitFor();
+    expect(await page.evaluate(() => caches.keys())).toHaveLength(2);
+    await page.getByRole("button", { name: "Load it" }).tap();
+    await page.waitForFunction(async () => (await caches.keys()).join() === "half-order next");
+    await page.getByText("A new version of this page is there.").waitFor({ state: "detached" });
+    await page.goto(`${other.address}#/answers`);
+    await page.locator(".answers").getByText("On, steady").waitFor();
+    await other.close();
+    rmSync(folder, { recursive: true });
   });
 
   it("works with the server stopped: every room, a ranking, a reload, an answer", async () => {

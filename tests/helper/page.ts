@@ -8,7 +8,7 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from "p
 
 export const CHROMIUM = process.env["CHROMIUM_PATH"] ?? "";
 
-const DIST = join(import.meta.dirname, "../../packages/web/dist");
+export const DIST = join(import.meta.dirname, "../../packages/web/dist");
 
 const POLICY =
   "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; " +
@@ -42,12 +42,12 @@ export interface Stage {
   close(): Promise<void>;
 }
 
-/** Serves the page on a free port of this machine and starts a browser. */
-export async function openStage(): Promise<Stage> {
-  if (!existsSync(join(DIST, "index.html"))) {
-    throw new Error(`${DIST} is not built: run "npx vite build packages/web" first.`);
+/** Serves the page, from its build unless told otherwise, on a free port of this machine and starts a browser. */
+export async function openStage(folder = DIST): Promise<Stage> {
+  if (!existsSync(join(folder, "index.html"))) {
+    throw new Error(`${folder} is not built: run "npx vite build packages/web" first.`);
   }
-  const server = serve();
+  const server = serve(folder);
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const browser = await chromium.launch({
     executablePath: CHROMIUM,
@@ -76,11 +76,11 @@ export async function openStage(): Promise<Stage> {
   };
 }
 
-function serve(): Server {
+function serve(folder: string): Server {
   return createServer((request, response) => {
     const path = (request.url ?? "/").split("?")[0] ?? "/";
-    const file = join(DIST, path === "/" ? "index.html" : path);
-    if (!file.startsWith(DIST) || !existsSync(file)) {
+    const file = join(folder, path === "/" ? "index.html" : path);
+    if (!file.startsWith(folder) || !existsSync(file)) {
       response.writeHead(404).end();
       return;
     }

@@ -3,6 +3,7 @@ import type { Engine } from "../engine/engine.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import type { CheckRow, FindingRow } from "../knowledge/schema.ts";
+import { randomSet } from "../model/diagnosis-model.ts";
 import { type Look, type Outcome, outcomesOf } from "./look.ts";
 import type { Prospect } from "./outlook.ts";
 
@@ -108,7 +109,7 @@ function suspectsOf({ outlooks, chance }: Prospect): readonly number[] {
       for (let c = 0; c < cylinders; c++) {
         // A fault of the whole engine singles out no cylinder.
         const isThere = at.length < cylinders && at.includes(c);
-        const isMissing = set < 2 ** cylinders && Math.floor(set / 2 ** c) % 2 === 1;
+        const isMissing = set < randomSet(cylinders) && ((set >> c) & 1) === 1;
         if (isThere || isMissing) mass[c] = (mass[c] as number) + (chance[start + i] as number);
       }
     });

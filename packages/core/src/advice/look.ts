@@ -1,11 +1,12 @@
 // One look at one thing: the answers it can have, and the chance of each in every state.
 import { type Answered, answeredOf } from "../compile/answered.ts";
-import { observe } from "../compile/likelihood.ts";
+import { type Observed, observe } from "../compile/likelihood.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import { chanceOf } from "../inference/state.ts";
 import type { Answer, Finding } from "../knowledge/answer.ts";
 import { MISFIRE_CODES } from "../knowledge/code.ts";
 import type { FindingRow } from "../knowledge/schema.ts";
+import { randomSet } from "../model/diagnosis-model.ts";
 import type { Outlook, Prospect } from "./outlook.ts";
 
 export interface Look {
@@ -40,18 +41,25 @@ export function outcomesOf(prospect: Prospect, look: Look): readonly Outcome[] {
 
 function fill(
   chance: Float64Array,
-  { engine, instances, states, start }: Outlook,
+  { engine, subjects, states, start }: Outlook,
   finding: Finding,
   { knowledge }: Prospect,
 ): void {
   const [answered] = answeredOf(engine, [finding], knowledge);
-  const said = observe({ engine, instances }, answered as Answered);
+  const said = observe(subjects, answered as Answered);
+  // Many states share a set.
+  const bySet = new Map<number, number>();
   states.forEach(({ faults, set }, i) => {
-    let product = 1;
+    const likelihood = bySet.get(set) ?? setLikelihood(said, set);
+    bySet.set(set, likelihood);
+    let product = likelihood;
     for (const observation of said.observations) product *= chanceOf(observation, faults);
-    for (const { likelihood } of said.misfireObservations) product *= likelihood(set);
     chance[start + i] = product;
   });
+}
+
+function setLikelihood({ misfireObservations }: Observed, set: number): number {
+  return misfireObservations.reduce((product, { likelihood }) => product * likelihood(set), 1);
 }
 
 function answersTo(prospect: Prospect, row: FindingRow): readonly Answer[] {
@@ -94,10 +102,10 @@ function countAnswers(prospect: Prospect): readonly Answer[] {
 function likelySets({ outlooks, chance }: Prospect): readonly (readonly CylinderName[])[] {
   const byNames = new Map<string, { names: readonly CylinderName[]; probability: number }>();
   for (const { engine, states, start } of outlooks) {
-    const random = 2 ** engine.names.length;
+    const random = randomSet(engine.names.length);
     states.forEach(({ set }, i) => {
       if (set === 0 || set === random) return;
-      const names = engine.names.filter((_, c) => Math.floor(set / 2 ** c) % 2 === 1);
+      const names = engine.names.filter((_, c) => ((set >> c) & 1) === 1);
       const key = names.join(" ");
       const before = byNames.get(key)?.probability ?? 0;
       byNames.set(key, { names, probability: before + (chance[start + i] as number) });

@@ -1,6 +1,7 @@
 // Everything that may be wrong, as states that exclude one another: faults and the cylinders that miss,
 // on each engine that it may be. What a look would show follows from the state alone.
 import { compile } from "../compile/compile.ts";
+import { type Subjects, subjectsOf } from "../compile/likelihood.ts";
 import type { Instance } from "../compile/prior.ts";
 import type { CandidateEngine } from "../engine/candidates.ts";
 import type { Engine } from "../engine/engine.ts";
@@ -20,6 +21,7 @@ export interface Outlook {
   readonly engine: Engine;
   /** The instances that its states are made of, without those of no weight. */
   readonly instances: readonly Instance[];
+  readonly subjects: Subjects;
   readonly states: readonly OutlookState[];
   /** Position of the first of its states among all. */
   readonly start: number;
@@ -60,9 +62,11 @@ export function prospectOf(
     const position = new Map(used.map((fault, i) => [fault, i]));
     const start = chance.length;
     for (const { probability } of states) chance.push((probability * weight) / total);
+    const kept = used.map((fault) => instances[fault] as Instance);
     return {
       engine,
-      instances: used.map((fault) => instances[fault] as Instance),
+      instances: kept,
+      subjects: subjectsOf(engine, kept),
       states: states.map(({ faults, set }) => ({
         faults: faults.map((fault) => position.get(fault) as number),
         set,

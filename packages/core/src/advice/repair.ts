@@ -68,11 +68,9 @@ function effectOf(
   const turns: PlanTurn[] = [];
   for (const outlook of prospect.outlooks) {
     if (!hasPlace(outlook.engine, row, place)) continue;
+    const cure = outlook.instances.map((instance) => cureOf(row, place, instance));
     outlook.states.forEach(({ faults }, i) => {
-      const chances = faults.map((fault) => {
-        const instance = outlook.instances[fault];
-        return instance ? cureOf(row, place, instance) : 0;
-      });
+      const chances = faults.map((fault) => cure[fault] as number);
       cures[outlook.start + i] = chances.reduce((product, chance) => product * chance, 1);
       if (faults.length < 2) return;
       chances.forEach((chance, member) => {

@@ -1,8 +1,6 @@
 // What follows from cylinders that miss, whatever makes them miss: false lean mixture, a hot catalyst.
-import type { Engine } from "../engine/engine.ts";
-import type { Place } from "../engine/place.ts";
-import type { FindingRow, Reach } from "../knowledge/schema.ts";
-import { misfireClass, patternOf } from "./pattern.ts";
+import type { FindingRow } from "../knowledge/schema.ts";
+import { misfireClass, type Pattern } from "./pattern.ts";
 
 /** Sums of the same terms in another order must be the same number, or like faults look unlike. */
 const DIGITS = 1e12;
@@ -14,15 +12,14 @@ const STEPS = 200;
  * all that it may reach; undefined where the finding does not follow from them.
  */
 export function afterMisfire(
-  engine: Engine,
-  place: Place,
-  reach: Reach,
+  pattern: Pattern,
+  cylinders: number,
   { afterMisfire: byClass }: FindingRow,
 ): Readonly<Record<string, number>> | undefined {
   if (!byClass) return undefined;
   const chances: Record<string, number> = {};
-  for (const [set, chance] of patternOf(engine, place, reach)) {
-    const row = byClass[misfireClass(set, engine.names.length)];
+  for (const [set, chance] of pattern) {
+    const row = byClass[misfireClass(set, cylinders)];
     for (const [option, own] of Object.entries(row)) {
       chances[option] = (chances[option] ?? 0) + chance * own;
     }

@@ -6,7 +6,7 @@ import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { FaultRow } from "../knowledge/schema.ts";
 import type { DiagnosisModel, Link } from "../model/diagnosis-model.ts";
 import { type Answered, answeredOf } from "./answered.ts";
-import { observe, type Subjects } from "./likelihood.ts";
+import { observe, subjectsOf } from "./likelihood.ts";
 import { patternOf } from "./pattern.ts";
 import { companyFactor, type Instance, instancesOf, riskFactor, shareOf } from "./prior.ts";
 import { observeRepairs } from "./repair.ts";
@@ -38,8 +38,8 @@ export function compile(
     instances,
     ({ fault, share }) => company * share * riskFactor(fault, answered),
   );
-  const atoms = atomsOf(engine, instances);
-  const subjects: Subjects = { engine, instances };
+  const atoms = atomsOf(instances);
+  const subjects = subjectsOf(engine, instances);
   const observed = answered.map((answer) => observe(subjects, answer));
   const components = componentsOf(engine, instances);
   const alone = new Uint8Array(instances.length);
@@ -70,9 +70,11 @@ export function compile(
 
 function somethingElse(engine: Engine, knowledge: Knowledge): Instance {
   const all = engine.names.map((_, cylinder) => cylinder);
+  const place = { kind: "engine", cylinders: all, id: "engine" } as const;
   return {
     fault: knowledge.somethingElse,
-    place: { kind: "engine", cylinders: all, id: "engine" },
+    place,
+    pattern: patternOf(engine, place, knowledge.somethingElse.reach),
     share: shareOf(knowledge.somethingElse, engine.ignition) / 1000,
   };
 }
@@ -83,8 +85,8 @@ interface Atoms {
   readonly atomSet: Uint32Array;
 }
 
-function atomsOf(engine: Engine, instances: readonly Instance[]): Atoms {
-  const patterns = instances.map(({ fault, place }) => [...patternOf(engine, place, fault.reach)]);
+function atomsOf(instances: readonly Instance[]): Atoms {
+  const patterns = instances.map(({ pattern }) => [...pattern]);
   const flat = patterns.flat();
   let atom = 0;
   const starts = patterns.map((pattern) => {

@@ -7,16 +7,27 @@ import { afterMisfire } from "./after-misfire.ts";
 import type { Answered } from "./answered.ts";
 import { codesLikelihood } from "./code.ts";
 import { countsLikelihood } from "./count.ts";
-import { cylinderClass, misfireClass, patternOf } from "./pattern.ts";
+import { cylinderClass, misfireClass } from "./pattern.ts";
 import type { Instance } from "./prior.ts";
 import { fromRegimes } from "./regime.ts";
 
 const SILENT = -1;
 
-/** Faults at their places. */
+/** Faults at their places, and what they were found to say of each question so far. */
 export interface Subjects {
   readonly engine: Engine;
   readonly instances: readonly Instance[];
+  readonly said: Map<FindingRow, Map<FaultRow | Instance, { readonly chances: Chances }>>;
+  /** By finding and cylinder, then by instance: see `byMisfireSum`. */
+  readonly sums: Map<string, Map<Instance, number>>;
+}
+
+/** By option; undefined where a fault states nothing about the finding. */
+type Chances = Readonly<Record<string, number>> | undefined;
+
+/** Subjects that remember, so that every answer after the first to a question costs little. */
+export function subjectsOf(engine: Engine, instances: readonly Instance[]): Subjects {
+  return { engine, instances, said: new Map(), sums: new Map() };
 }
 
 export interface Observed {
@@ -44,22 +55,38 @@ export function observe(subjects: Subjects, answered: Answered): Observed {
  * already (`byMisfire`), the fault adds only how much likelier than usual it makes the answer at a
  * cylinder that misses.
  */
-function ofChoice({ engine, instances }: Subjects, answered: Answered): readonly Observation[] {
+function ofChoice(subjects: Subjects, answered: Answered): readonly Observation[] {
+  const { engine, instances } = subjects;
   const { row, answer, cylinder = 0 } = answered;
   const option = answered.options[0] ?? "";
   const background = floored(usualChance(row, option));
-  const chancesOf = perFault(row, (instance) => choiceChances(engine, instance, row));
+  const chancesOf = remembered(subjects, row, (instance) => choiceChances(engine, instance, row));
   const chanceOf = (instance: Instance): number => {
     const isThere = row.scope === "engine" || instance.place.cylinders.includes(cylinder);
     const chances = isThere ? chancesOf(instance) : undefined;
     // A fault without a row of its own looks like the background, and counts as a speaker.
     if (!chances) return row.scope === "engine" ? background : SILENT;
-    const scale = row.byMisfire ? byMisfireSum(engine, instance, answered, chances) : 1;
+    const scale = row.byMisfire ? sumOf(subjects, instance, answered, chances) : 1;
     return Math.min(0.999, floored((chances[option] ?? 0) / scale));
   };
   const value = Float64Array.from(instances, chanceOf);
   const isSilent = value.every((chance) => chance === SILENT || chance === background);
   return isSilent ? [] : [{ form: "choice", background, value, answer }];
+}
+
+/** The sum, worked out once for all answers. */
+function sumOf(
+  { engine, sums }: Subjects,
+  instance: Instance,
+  answered: Answered,
+  chances: Readonly<Record<string, number>>,
+): number {
+  const key = `${answered.row.id}@${answered.cylinder}`;
+  const known = sums.get(key) ?? new Map<Instance, number>();
+  sums.set(key, known);
+  const sum = known.get(instance) ?? byMisfireSum(engine, instance, answered, chances);
+  known.set(instance, sum);
+  return sum;
 }
 
 /**
@@ -68,12 +95,12 @@ function ofChoice({ engine, instances }: Subjects, answered: Answered): readonly
  */
 function byMisfireSum(
   engine: Engine,
-  { fault, place }: Instance,
+  { pattern }: Instance,
   { row, cylinder }: Answered,
   chances: Readonly<Record<string, number>>,
 ): number {
   let sum = 0;
-  for (const [set, chance] of patternOf(engine, place, fault.reach)) {
+  for (const [set, chance] of pattern) {
     const bySet = byMisfireRow(engine, row, cylinder, set);
     for (const [option, own] of Object.entries(chances)) {
       sum += (chance * floored(bySet[option] ?? 0) * own) / floored(usualChance(row, option));
@@ -82,14 +109,19 @@ function byMisfireSum(
   return sum;
 }
 
-/** What does not hang on the place of a fault is worked out once for all its places. */
-function perFault<T>(row: FindingRow, of: (instance: Instance) => T): (instance: Instance) => T {
-  if (row.afterMisfire) return of;
-  const known = new Map<FaultRow, { readonly said: T }>();
+/** Worked out once for a fault where it does not hang on its place, else once for each place. */
+function remembered(
+  { said }: Subjects,
+  row: FindingRow,
+  of: (instance: Instance) => Chances,
+): (instance: Instance) => Chances {
+  const known = said.get(row) ?? new Map<FaultRow | Instance, { readonly chances: Chances }>();
+  said.set(row, known);
   return (instance) => {
-    const { said } = known.get(instance.fault) ?? { said: of(instance) };
-    known.set(instance.fault, { said });
-    return said;
+    const subject = row.afterMisfire ? instance : instance.fault;
+    const { chances } = known.get(subject) ?? { chances: of(instance) };
+    known.set(subject, { chances });
+    return chances;
   };
 }
 
@@ -100,15 +132,11 @@ function usualChance(row: FindingRow, option: string): number {
 }
 
 /** Chance of each option given a fault; undefined when it states nothing about the finding. */
-function choiceChances(
-  engine: Engine,
-  { fault, place }: Instance,
-  row: FindingRow,
-): Readonly<Record<string, number>> | undefined {
+function choiceChances({ names }: Engine, { fault, pattern }: Instance, row: FindingRow): Chances {
   const stated = signOf(fault, row)?.gives;
   const derived = stated
     ? undefined
-    : (fromRegimes(fault, row) ?? afterMisfire(engine, place, fault.reach, row));
+    : (fromRegimes(fault, row) ?? afterMisfire(pattern, names.length, row));
   if (!stated && !derived) return undefined;
   return Object.fromEntries(
     Object.keys(row.options).map((option) => {
@@ -140,12 +168,13 @@ function completed(
 
 /** Signs that are there or not: one observation an option. */
 function ofSigns(subjects: Subjects, { row, options, answer }: Answered): readonly Observation[] {
-  const { engine, instances } = subjects;
-  const chances = instances.map(perFault(row, (instance) => signChances(engine, instance, row)));
+  const chances = subjects.instances.map(
+    remembered(subjects, row, (instance) => signChances(subjects.engine, instance, row)),
+  );
   return Object.entries(row.options).map(([option, { chance }]) => ({
     form: options.includes(option) ? ("seen" as const) : ("not-seen" as const),
     background: floored(chance),
-    value: Float64Array.from(chances, (of) => of[option] ?? 0),
+    value: Float64Array.from(chances, (of) => of?.[option] ?? 0),
     answer,
   }));
 }
@@ -154,14 +183,10 @@ function ofSigns(subjects: Subjects, { row, options, answer }: Answered): readon
  * Chance that a fault causes each sign. What it does not state follows from when it shows, or from the
  * cylinders that it makes miss; else it is 0 (the leak keeps it off zero).
  */
-function signChances(
-  engine: Engine,
-  { fault, place }: Instance,
-  row: FindingRow,
-): Readonly<Record<string, number>> {
+function signChances({ names }: Engine, { fault, pattern }: Instance, row: FindingRow): Chances {
   const stated = signOf(fault, row)?.gives;
   const regimes = stated ? undefined : fromRegimes(fault, row);
-  const misfire = afterMisfire(engine, place, fault.reach, row);
+  const misfire = afterMisfire(pattern, names.length, row);
   return Object.fromEntries(
     Object.keys(row.options).map((option) => {
       const chance = stated?.[option] ?? regimes?.[option] ?? misfire?.[option] ?? 0;
@@ -179,7 +204,7 @@ function ofCodes(subjects: Subjects, { row, codes, answer }: Answered): Observed
     return cylinder < 0 ? mask : mask | (1 << cylinder);
   }, 0);
   const chances = subjects.instances.map(
-    perFault(row, (instance) => signChances(engine, instance, row)),
+    remembered(subjects, row, (instance) => signChances(subjects.engine, instance, row)),
   );
   const observations = Object.entries(row.options).map(([option, { chance }]): Observation => {
     const pointed = codes?.families.get(option);

@@ -76,13 +76,13 @@ export function misfireClass(set: number, cylinders: number): MisfireClass {
 /** The same seen from one cylinder. */
 export function cylinderClass(set: number, cylinder: number, cylinders: number): CylinderClass {
   if (set === randomSet(cylinders)) return "random";
-  return Math.floor(set / 2 ** cylinder) % 2 === 1 ? "hit" : "spared";
+  return (set >> cylinder) & 1 ? "hit" : "spared";
 }
 
 /** Number of cylinders in a set. */
 export function bits(set: number): number {
   let count = 0;
-  for (let rest = set; rest > 0; rest = Math.floor(rest / 2)) count += rest % 2;
+  for (let rest = set; rest > 0; rest &= rest - 1) count++;
   return count;
 }
 

@@ -5,6 +5,7 @@ import type { IgnitionKind } from "../engine/profile.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { FaultRow, RiskRow } from "../knowledge/schema.ts";
 import type { Answered } from "./answered.ts";
+import { type Pattern, patternOf } from "./pattern.ts";
 
 /** A fault type at one place of an engine. */
 export interface Instance {
@@ -12,6 +13,8 @@ export interface Instance {
   readonly place: Place;
   /** Share of complaints in which it is present, before anything is known, 0..1. */
   readonly share: number;
+  /** Which cylinders it makes miss. */
+  readonly pattern: Pattern;
 }
 
 /** How a fault at a place is named in a ranking: `coil.half-dead@coil 2+5`. */
@@ -28,7 +31,12 @@ export function instancesOf(engine: Engine, knowledge: Knowledge): readonly Inst
     const share = shareOf(fault, engine.ignition);
     if (share === 0) return [];
     const at = places(engine, fault.at);
-    return at.map((place) => ({ fault, place, share: share / 1000 / at.length }));
+    return at.map((place) => ({
+      fault,
+      place,
+      share: share / 1000 / at.length,
+      pattern: patternOf(engine, place, fault.reach),
+    }));
   });
 }
 

@@ -5,14 +5,18 @@ import type { EngineProfile } from "../engine/profile.ts";
 import type { RepairDone } from "../knowledge/answer.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import { REPAIR_RESULT_ROWS } from "../knowledge/repair-result.ts";
-import type { FaultRow, RepairRow } from "../knowledge/schema.ts";
+import type { RepairRow } from "../knowledge/schema.ts";
 import type { Observation } from "../model/diagnosis-model.ts";
 import { nearest } from "../units/nearest.ts";
 import { type Problem, pointer } from "../units/problem.ts";
 import type { Instance } from "./prior.ts";
 
 /** Chance that a repair at a place cures a fault at its place; 0 where it does not reach it. */
-export function cureOf(row: RepairRow, at: Place, { fault, place }: Instance): number {
+export function cureOf(
+  row: RepairRow,
+  at: Place,
+  { fault, place }: Pick<Instance, "fault" | "place">,
+): number {
   const works = row.mends.find((mend) => mend.fault === fault.id)?.works;
   if (works === undefined) return 0;
   return place.cylinders.every((cylinder) => at.cylinders.includes(cylinder)) ? works : 0;
@@ -107,9 +111,4 @@ function noPlace(i: number, row: RepairRow, { cylinder }: RepairDone, engine: En
         message: `"${row.id}" cannot be done at cylinder ${cylinder} of this engine.`,
         hint: `Write one of ${names} where the engine has that part.`,
       };
-}
-
-/** True when a repair can cure a fault of a type at some place. */
-export function mends(row: RepairRow, fault: FaultRow): boolean {
-  return row.mends.some((mend) => mend.fault === fault.id);
 }

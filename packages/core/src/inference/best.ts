@@ -17,23 +17,30 @@ export function bestHypotheses(
   summed: Float64Array,
   { most, keep }: { readonly most: 1 | 2 | 3; readonly keep: number },
 ): readonly Hypothesis[] {
-  const found: Hypothesis[] = Array.from(singles, (weight, f) => ({ faults: [f], weight }));
-  const least = heaviest(found, keep).at(-1)?.weight ?? 0;
-  const members = Array.from(singles.keys())
-    .filter((f) => !scale.model.alone[f] && (summed[f] as number) >= least)
-    .sort((f, g) => (summed[g] as number) - (summed[f] as number))
-    .slice(0, MOST_COMBINED);
-  for (let i = 0; most >= 2 && i < members.length; i++) {
-    for (let j = i + 1; j < members.length; j++) {
-      const pair = [members[i] as number, members[j] as number];
-      found.push({ faults: pair, weight: weigh(scale, pair) });
-      for (let k = j + 1; most >= 3 && k < members.length; k++) {
-        const triple = [...pair, members[k] as number];
-        found.push({ faults: triple, weight: weigh(scale, triple) });
-      }
-    }
+  let best = heaviest(
+    Array.from(singles, (weight, f) => ({ faults: [f], weight })),
+    keep,
+  );
+  for (let count = 2; count <= most; count++) {
+    const least = best.at(-1)?.weight ?? 0;
+    const members = Array.from(singles.keys())
+      .filter((f) => !scale.model.alone[f] && (summed[f] as number) >= least)
+      .sort((f, g) => (summed[g] as number) - (summed[f] as number))
+      .slice(0, MOST_COMBINED);
+    const found = combined(members, count)
+      .map((faults) => ({ faults, weight: weigh(scale, faults) }))
+      .filter(({ weight }) => weight >= least);
+    best = heaviest([...best, ...found], keep);
   }
-  return heaviest(found, keep);
+  return best;
+}
+
+/** All choices of so many, each in the order of the list. */
+function combined(list: readonly number[], count: number): readonly (readonly number[])[] {
+  if (count === 0) return [[]];
+  return list.flatMap((first, i) =>
+    combined(list.slice(i + 1), count - 1).map((rest) => [first, ...rest]),
+  );
 }
 
 function heaviest(found: readonly Hypothesis[], keep: number): readonly Hypothesis[] {

@@ -1,10 +1,8 @@
 // Which faults are acquainted: some local row speaks of both, or a link joins them. Of strangers the local
 // rows say what they say of each; for the acquainted there is a factor on top of that product, by pair,
 // and a third one where three speak on one row.
-import type { DiagnosisModel } from "../model/diagnosis-model.ts";
-import type { Evidence, Row } from "./evidence.ts";
-import { said } from "./evidence.ts";
-import { linkTable } from "./link-table.ts";
+import { type Evidence, type Row, said } from "./evidence.ts";
+import type { LinkTable } from "./link-table.ts";
 
 export interface Company {
   /** By fault: what the local rows say of it by itself. */
@@ -30,8 +28,7 @@ function alone({ isChoice, gain, say }: Row, fault: number): number {
   return isChoice ? Math.max(NOTHING, own) : 1 + gain * own;
 }
 
-export function companyOf(model: DiagnosisModel, evidence: Evidence): Company {
-  const { faults } = model;
+export function companyOf(faults: number, evidence: Evidence, { links }: LinkTable): Company {
   const solo = new Float64Array(faults).fill(1);
   const factor = new Float64Array(faults * faults).fill(1);
   const knows = new Uint8Array(faults * faults);
@@ -54,7 +51,7 @@ export function companyOf(model: DiagnosisModel, evidence: Evidence): Company {
       }
     });
   }
-  for (const { a, b, times } of linkTable(model).links) both(a, b, times);
+  for (const { a, b, times } of links) both(a, b, times);
   const weight = solo.map((own, f) => own * (evidence.plain[f] as number));
   return { solo, weight, factor, knows, known: knownOf(knows, faults), shared: sharedBy(rowsOf) };
 }

@@ -93,13 +93,14 @@ function hypothesesUpTo({ faults, alone }: DiagnosisModel, most: number): number
 
 function scaleOf(model: DiagnosisModel): { readonly scale: Scale; readonly crowd: Crowd } {
   const evidence = evidenceOf(model);
-  const company = companyOf(model, evidence);
+  const links = linkTable(model);
+  const company = companyOf(model.faults, evidence, links);
   const reach = reachOf(model, company.weight);
   const { faults, alone } = model;
   const { wide } = evidence;
   const traits = traitsOf(wide, faults);
   return {
-    scale: { model, evidence, links: linkTable(model), reach, company },
+    scale: { model, evidence, links, reach, company },
     crowd: { faults, sets: randomSet(model.cylinders) + 1, alone, wide, traits, company, reach },
   };
 }

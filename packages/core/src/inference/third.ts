@@ -62,14 +62,17 @@ export function classPair(work: Work, a: number, b: number): ClassPair {
   const key = Math.min(first, second) * work.faults + Math.max(first, second);
   const known = classPairs.get(key);
   if (known) return known;
-  const say = new Float64Array(traits.count);
-  const thirds = new Float64Array(reach.masks);
+  const { count } = traits;
+  const { masks } = reach;
+  // one array for the three: there are many pairs
+  const all = new Float64Array(count + 2 * masks);
+  const say = all.subarray(0, count);
+  const thirds = all.subarray(count, count + masks);
   traits.third(a, b, say);
-  for (let k = 0; k < traits.count; k++) {
-    addScaled(thirds, pool, k * reach.masks, say[k] as number);
-  }
-  const allThirds = thirds.reduce((sum, weight) => sum + weight, 0);
-  const pair = { say, thirds, allThirds, offers: new Float64Array(reach.masks) };
+  for (let k = 0; k < count; k++) addScaled(thirds, pool, k * masks, say[k] as number);
+  let allThirds = 0;
+  for (let m = 0; m < masks; m++) allThirds += thirds[m] as number;
+  const pair = { say, thirds, allThirds, offers: all.subarray(count + masks) };
   classPairs.set(key, pair);
   return pair;
 }

@@ -3,7 +3,7 @@
 // smell by itself, each family of codes); each part is a list of outcomes of which one happens.
 import { type Answered, answeredOf } from "../compile/answered.ts";
 import { normalCode } from "../compile/code.ts";
-import { type Observed, observe } from "../compile/likelihood.ts";
+import { type Observed, observe, subjectsOf } from "../compile/likelihood.ts";
 import type { Instance } from "../compile/prior.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { CylinderName } from "../engine/profile.ts";
@@ -42,9 +42,10 @@ export function askedOf(
 ): Asked {
   const row = knowledge.findings.get(question.finding);
   if (!row) throw new Error(`askedOf: there is no finding ${question.finding}`);
+  const subjects = subjectsOf(engine, instances);
   const said = (answer: Finding["answer"]): Observed => {
     const [answered] = answeredOf(engine, [{ ...question, answer }], knowledge);
-    return observe({ engine, instances }, answered as Answered);
+    return observe(subjects, answered as Answered);
   };
   return { question, row, parts: partsOf(engine, row, said) };
 }

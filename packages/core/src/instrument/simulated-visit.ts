@@ -114,7 +114,7 @@ function cureChance(engine: Engine, { fault, place }: SimulatedCase, done: Repai
   const row = KNOWLEDGE.repairs.find(({ id }) => id === done.repair);
   const at = row && placeOfRepair(engine, row, done);
   const broken = KNOWLEDGE.faults.find(({ id }) => id === fault);
-  return row && at && broken ? cureOf(row, at, { fault: broken, place, share: 0 }) : 0;
+  return row && at && broken ? cureOf(row, at, { fault: broken, place }) : 0;
 }
 
 function seenBy(

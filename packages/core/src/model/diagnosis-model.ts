@@ -57,7 +57,7 @@ export interface DiagnosisModel {
 
 /** The set that stands for "cylinders miss at random". */
 export function randomSet(cylinders: number): number {
-  return 2 ** cylinders;
+  return 1 << cylinders;
 }
 
 /** Everything that misses when both sets do; a union with random is random. */

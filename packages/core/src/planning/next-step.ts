@@ -41,8 +41,10 @@ export function nextStep(
 ): Plan {
   const tables = tablesOf(checkProblem(problem));
   const search = searchFrom(tables, state);
-  think(search, options);
-  if (options.settleTies) settleTies(search, options);
+  const { maxWork = MAX_WORK, isEnough } = options;
+  const isOver = (): boolean => search.work >= maxWork || isEnough?.() === true;
+  think(search, isOver);
+  if (options.settleTies) settleTies(search, isOver);
   const best = bestMove(search);
   const { root, first, slack } = search;
   const untested = first.filter(({ step }) => step.kind !== "test").map(upperOf);
@@ -64,31 +66,27 @@ export function nextStep(
  * Walks until the bounds meet or it is enough. Bold walks find good plans soon, careful ones prove them;
  * a careful one weighs up every step of a situation, so it waits until it takes no more than half.
  */
-function think(search: Search, options: PlanOptions): void {
+function think(search: Search, isOver: () => boolean): void {
   const usual = search.work;
   let ahead = 0;
   while (doubt(search.root) > search.slack) {
-    if (isOver(search, options)) return;
+    if (isOver()) return;
     const before = search.work;
     const isBold = ahead < usual;
-    walk(search, isBold);
+    walk(search, isBold, isOver);
     const spent = search.work - before + 1;
     ahead += isBold ? spent : -spent;
   }
 }
 
-function isOver({ work }: Search, { maxWork = MAX_WORK, isEnough }: PlanOptions): boolean {
-  return work - maxWork >= 0 || isEnough?.() === true;
-}
-
 /** Walks on through first steps that might turn out to be as good as the best. */
-function settleTies(search: Search, options: PlanOptions): void {
+function settleTies(search: Search, isOver: () => boolean): void {
   for (const move of search.first) {
     const mightBe = (): boolean =>
       lowerOf(move) <= search.root.upper + tolerance(search) && !isBest(search, move);
     while (mightBe() && move.next.some((next) => doubt(next) > search.slack)) {
-      if (isOver(search, options)) return;
-      walk(search, false, move);
+      if (isOver()) return;
+      walk(search, false, isOver, move);
     }
   }
 }

@@ -78,9 +78,10 @@ export function searchFrom(tables: Tables, state: PlanState): Search {
 
 /**
  * One walk to where the doubt is, and back with what was found there. Careful, it goes where most is
- * promised and weighs up every step; bold, it goes where the plan goes and tries a few.
+ * promised and weighs up every step; bold, it goes where the plan goes and tries a few. It turns back
+ * early when `isOver`. `via`: its first step.
  */
-export function walk(search: Search, bold: boolean, via?: Move): void {
+export function walk(search: Search, bold: boolean, isOver: () => boolean, via?: Move): void {
   const { root, slack } = search;
   const path: Node[] = [];
   let node = root;
@@ -99,7 +100,7 @@ export function walk(search: Search, bold: boolean, via?: Move): void {
     }
     const next = move.next[at] as Node;
     reach *= move.chance[at] as number;
-    if (isNew && reach * doubt(next) < SHARE * doubt(root)) break;
+    if (isNew && (reach * doubt(next) < SHARE * doubt(root) || isOver())) break;
     state = follow(search.tables, state, move, at);
     node = next;
   }

@@ -29,7 +29,7 @@ function Of({ row }: { row: FindingRow }): VNode | null {
   return (
     <section class="question">
       {step === 0 && <SafeFirst />}
-      {!isDesk.value && <Cautions ids={ranking.value?.cautions ?? []} />}
+      {!isDesk.value && <Cautions ids={ranking.value?.cautions ?? []} isShort />}
       <p class="facts">{step < 0 ? QUESTION.own : QUESTION.step(step + 1, steps.length)}</p>
       <Heading of={row.id} level={isDesk.value ? 2 : 1}>
         {row.ask}

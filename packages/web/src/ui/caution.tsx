@@ -20,11 +20,17 @@ export function SafeFirst(): VNode {
   );
 }
 
+interface CautionsProps {
+  readonly ids: readonly string[];
+  /** True where the same danger is told of already, so that the first sentence will do. */
+  readonly isShort?: boolean;
+}
+
 /** One stands in full; of several each is named, and all stand in full behind one tap. */
-export function Cautions({ ids }: { ids: readonly string[] }): VNode | null {
+export function Cautions({ ids, isShort }: CautionsProps): VNode | null {
   const words = ids.map(cautionWords);
   if (words.length === 0) return null;
-  if (words.length === 1) return <p class="caution">{words[0]}</p>;
+  if (words.length === 1 && !isShort) return <p class="caution">{words[0]}</p>;
   return (
     <details class="caution">
       <summary>

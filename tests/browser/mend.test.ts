@@ -1,0 +1,189 @@
+// Can a person come from the roadside to a proven repair on a phone, with a reload in the middle of each part?
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import {
+  CHROMIUM,
+  DESK,
+  openPage,
+  openStage,
+  PHONE,
+  ranked,
+  type Stage,
+  violations,
+} from "../helper/page.ts";
+
+let stage: Stage;
+beforeAll(async () => {
+  if (CHROMIUM) stage = await openStage();
+});
+afterAll(() => stage?.close());
+
+const drive = (page: Page) => page.locator(".drive-line");
+const next = (page: Page) => page.locator(".next:not(.is-planning)");
+
+/** Taps an answer and waits for the next question. */
+async function tapOn(page: Page, name: string | RegExp, heading: string | RegExp): Promise<void> {
+  await page.getByRole("button", { name }).or(page.getByRole("link", { name })).first().tap();
+  await page.getByRole("heading", { name: heading }).first().waitFor();
+}
+
+async function triage(page: Page): Promise<void> {
+  await tapOn(page, /^6$/, "How do the cylinders stand?");
+  await tapOn(page, "In a V", "How do the plugs get their spark?");
+  await tapOn(page, /^A coil rail/, "In which order do they fire?");
+  await tapOn(page, /^1-2-3-4-5-6/, "The engine warning lamp?");
+  await tapOn(page, /^It blinked, now steady/, "What does the engine do?");
+  await drive(page).getByText("A few gentle kilometres to a safe place, no further.").waitFor();
+  await tapOn(page, "Shakes at idle", "Which codes are stored or pending?");
+  await page.getByRole("button", { name: /^Cylinder 2,/ }).tap();
+  await page.getByRole("button", { name: /^Cylinder 5,/ }).tap();
+  await tapOn(page, /^These 2/, "How did it begin?");
+  // Two named cylinders make it stricter at once.
+  await drive(page).getByText("Do not drive. Have it towed.").waitFor();
+  await tapOn(page, "Suddenly while driving", /^Was anything done/);
+  await tapOn(page, "None of these", "When is it worst?");
+  await page.getByRole("button", { name: "At idle" }).tap();
+  await ranked(page);
+}
+
+/** What an engine with a dead coil of 2 and 5 would show; else the last answer there is. */
+const SHOWN = /^(still there|No change|No spark|Fine|Home|None of these|Read, and none|gone$)/i;
+
+/** Does the check that is offered, whatever it is, and notes one result after the other. */
+async function doCheck(page: Page): Promise<void> {
+  const card = next(page).first();
+  const how = card.getByRole("link", { name: /^How it is done/ });
+  const other = card.getByRole("button", { name: /^Not now/ });
+  await how.or(other).first().waitFor();
+  for (let i = 0; i < 4 && (await other.isVisible()); i++) await other.tap();
+  await how.tap();
+  await page.locator(".steps > li").first().waitFor();
+  for (let i = 0; i < 12 && page.url().includes("#/step/"); i++) {
+    const before = await page.locator(".check").innerText();
+    const answers = page.locator(".result .option");
+    const fitting = answers.filter({ hasText: SHOWN });
+    await ((await fitting.count()) > 0 ? fitting.first() : answers.last()).tap();
+    await page.waitForFunction(
+      (old) => (document.querySelector(".check") as HTMLElement | null)?.innerText !== old,
+      before,
+    );
+  }
+  await ranked(page);
+}
+
+async function repair(page: Page): Promise<void> {
+  await next(page).getByRole("link", { name: "Something else" }).tap();
+  await page.locator("summary", { hasText: "If nothing more were checked" }).tap();
+  await page.locator(".topic .links a").first().waitFor();
+  await page.goto(`${stage.address}#/mend/repair.rail`);
+  await page.getByRole("heading", { name: "Fit a new coil rail" }).waitFor();
+  const lines = page.locator(".ticks .option");
+  const lock = lines.filter({ hasText: "Only then close its lock" });
+  await lock.waitFor();
+  expect(await lock.isDisabled()).toBe(true);
+  const count = await lines.count();
+  for (let i = 0; i < count; i++) {
+    await lines.nth(i).tap();
+    if (i === 2) await page.reload();
+    await page.locator(".ticks .option").nth(i).and(page.locator("[aria-pressed=true]")).waitFor();
+  }
+  await page.getByText("All ticked.").waitFor();
+  await page.getByRole("button", { name: /^It runs right/ }).tap();
+}
+
+async function prove(page: Page): Promise<void> {
+  await page.getByText(/^0 of \d+ clean drives/).waitFor();
+  // What called for caution before the repair is asked for before the first drive.
+  await page.getByRole("heading", { name: "Before the first drive" }).waitFor();
+  const text = await page.getByText(/^0 of \d+ clean drives/).innerText();
+  const trials = Number(/of (\d+)/.exec(text)?.[1]);
+  expect(trials).toBeGreaterThan(1);
+  for (let i = 1; i <= trials; i++) {
+    await page.getByRole("button", { name: /^Clean/ }).tap();
+    await page.getByText(`${i} of ${trials} clean drives`).waitFor();
+    if (i > 1) continue;
+    await page.reload();
+    await page.getByText(`1 of ${trials} clean drives`).waitFor();
+  }
+  await page.getByRole("button", { name: "Close the case as mended" }).tap();
+  await page.getByRole("heading", { name: "Mended", exact: true }).waitFor();
+}
+
+describe.skipIf(!CHROMIUM)("a whole case on a phone", () => {
+  it("goes from the roadside to a closed case, and a reload loses nothing", async () => {
+    const page = await openPage(stage, PHONE);
+    await triage(page);
+    await drive(page).tap();
+    await page.getByText("What would change it:").first().waitFor();
+    await page.locator(".foot").getByRole("link", { name: "Back" }).tap();
+    const answers = page.locator(".head").getByRole("link", { name: /^Answers/ });
+    const before = await answers.innerText();
+    for (let i = 0; i < 3; i++) await doCheck(page);
+    expect(await answers.innerText()).not.toBe(before);
+    await next(page)
+      .getByText(/^Spent so far: /)
+      .waitFor();
+    await page.reload();
+    await next(page)
+      .getByText(/^Spent so far: /)
+      .waitFor();
+    await repair(page);
+    await prove(page);
+    await page.reload();
+    await page.getByRole("link", { name: /^Print or send the case/ }).waitFor();
+    await page.getByRole("link", { name: "Repairs done" }).tap();
+    await page.getByText("Fit a new coil rail").first().waitFor();
+    expect(await page.locator(".repairs > li").innerText()).toContain("It runs right");
+  });
+});
+
+/** The screens of the way, each with what shows that it is whole. */
+const SCREENS = [
+  ["#/ranking", ".next .act"],
+  ["#/drive", ".reasons"],
+  ["#/step/check.plugs-out/2", ".steps > li"],
+  ["#/checks", ".links"],
+  ["#/mend/repair.plug-set", ".ticks"],
+  ["#/proof", ".drives"],
+  ["#/repairs", ".repairs b"],
+] as const;
+
+const WAYS = [
+  ["phone, light", { ...PHONE, colorScheme: "light" }],
+  ["desk, dark", { ...DESK, colorScheme: "dark" }],
+] as const;
+
+describe.skipIf(!CHROMIUM).each(WAYS)("on a %s screen", (_, options) => {
+  it("the way has no violation, and nothing to tap is too small", async () => {
+    const page = await openPage(stage, options, "#/demo");
+    await page.getByRole("button", { name: /Dunlin/ }).click();
+    await page.getByRole("button", { name: /^Blinking now/ }).click();
+    await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
+    await page.goto(`${stage.address}#/mend/repair.rail`);
+    await page.getByRole("button", { name: /^It runs right/ }).click();
+    await page.locator(".drives").waitFor();
+    await page.setViewportSize({ width: page.viewportSize()?.width ?? 360, height: 4000 });
+    for (const [hash, whole] of SCREENS) {
+      await page.goto(`${stage.address}${hash}`);
+      await page.locator(whole).first().waitFor();
+      expect(await violations(page), hash).toEqual([]);
+      expect(await smallTargets(page), hash).toEqual([]);
+    }
+  });
+});
+
+describe.skipIf(!CHROMIUM)("the browser", () => {
+  it("had nothing to complain of", () => {
+    expect(stage.complaints).toEqual([]);
+  });
+});
+
+/** What is tapped and lower than 48 px. */
+function smallTargets(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll("main button, main summary, main a")]
+      .map((node) => ({ node, box: node.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && box.height < 47.5)
+      .map(({ node, box }) => `${node.textContent} ${box.width} × ${box.height}`),
+  );
+}
