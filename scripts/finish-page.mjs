@@ -15,7 +15,7 @@ const dist = join(root, "packages/web/dist");
 const files = readdirSync(dist, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())
   .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
-  .filter((path) => !/sw\.js$|\.vite|\.(?:br|gz)$/.test(path))
+  .filter((path) => !/sw\.js$|\.(?:br|gz)$/.test(path))
   .sort();
 
 const worker = readFileSync(join(root, ".cache/sw/sw.js"), "utf8").replace("export {};\n", "");

@@ -20,7 +20,6 @@ export default defineConfig(async ({ command }): Promise<UserConfig> => {
       outDir: "dist",
       emptyOutDir: true,
       target: "es2022",
-      manifest: true,
       assetsInlineLimit: 0,
       rolldownOptions: { output: { codeSplitting: { groups: GROUPS } } },
       modulePreload: {

@@ -49,7 +49,7 @@ function regretTable({ random, heading, table, ms }) {
   }
   heading(
     `Plans for ${PROBLEMS} random problems of 4 to 12 causes, 2 to 6 tests, carried out in every case`,
-    "Cost above the best plan, which is proven by bounds that meet. All but the last two may test.",
+    "Cost above the best plan, which is proven by bounds that meet. The last three never test.",
     `The planner may weigh up ${WORK} situations for a decision, and plans anew after each answer.`,
   );
   const percent = (x) => `${(100 * x).toFixed(2)} %`;

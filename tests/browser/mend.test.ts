@@ -181,7 +181,11 @@ describe.skipIf(!CHROMIUM)("the browser", () => {
 /** What is tapped and lower than 48 px. */
 function smallTargets(page: Page): Promise<readonly string[]> {
   return page.evaluate(() =>
-    [...document.querySelectorAll("main button, main summary, main a")]
+    [
+      ...document.querySelectorAll(
+        "main button, main summary, .links a, .option, .act-link, .drive-line",
+      ),
+    ]
       .map((node) => ({ node, box: node.getBoundingClientRect() }))
       .filter(({ box }) => box.width > 0 && box.height < 47.5)
       .map(({ node, box }) => `${node.textContent} ${box.width} × ${box.height}`),

@@ -49,7 +49,8 @@ import {
   tick,
   work,
 } from "../../packages/web/src/state/work.ts";
-import { DRIVE, MEND, sayMinutes } from "../../packages/web/src/text/en-mend.ts";
+import { DRIVE } from "../../packages/web/src/text/en-drive.ts";
+import { MEND, sayMinutes } from "../../packages/web/src/text/en-mend.ts";
 import { answer } from "../../packages/web/src/thread.ts";
 
 const tern = profileById("demo.tern") as EngineProfile;

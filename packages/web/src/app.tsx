@@ -1,7 +1,8 @@
 // Which screen stands on the page, under which head, and what the page has to say beside it.
 import type { VNode } from "preact";
+import { CASE } from "./case-entry.ts";
 import { Start } from "./screen/start.tsx";
-import { CASE, SCREENS, type ScreenEntry } from "./screens.ts";
+import { SCREENS, type ScreenEntry } from "./screens.ts";
 import { canRedo, canUndo, findings, openCase, profile, redo, undo } from "./state/case.ts";
 import { at, path, screen } from "./state/route.ts";
 import { isDesk } from "./state/view.ts";

@@ -1,7 +1,7 @@
 // Brings the page up: the case that was open, the thread that weighs, then what other screens need.
 import { render } from "preact";
 import { App, currentEntry } from "./app.tsx";
-import { CASE } from "./screens.ts";
+import { CASE } from "./case-entry.ts";
 import { keepOpenCase, resumeLast } from "./state/keep.ts";
 import { followKeys } from "./state/key.ts";
 import { followAddress } from "./state/route.ts";

@@ -59,9 +59,3 @@ export const NEXT_STEP: ScreenEntry = {
   frame: "panel",
   load: async () => (await import("./ui/next-step.tsx")).NextStepCard,
 };
-
-/** Picture, ranking and next step: what a case shows when no screen of its own is asked for. */
-export const CASE: ScreenEntry = {
-  frame: "wide",
-  load: async () => (await import("./screen/case.tsx")).CaseScreen,
-};

@@ -75,7 +75,8 @@ describe("an access", () => {
       tests: [{ cost: 1, outcomes: [row(1, 0), row(0, 1)], access: [0] }],
       repairs: [
         { cost: 20, cures: row(1, 0), access: [0] },
-        { cost: 20, cures: row(0, 1), access: [0] },
+        // Named twice, opened once.
+        { cost: 20, cures: row(0, 1), access: [0, 0] },
       ],
       accessCost: [7],
     };

@@ -26,7 +26,7 @@ export interface Posterior {
   readonly set: Float64Array;
   /** The likeliest hypotheses, best first. */
   readonly best: readonly { readonly faults: readonly number[]; readonly probability: number }[];
-  /** Proven upper bound on the probability of all hypotheses left out. */
+  /** Proven upper bound on how far what was left out moves any of these probabilities. */
   readonly unsearched: number;
   /** Hypotheses summed. */
   readonly visited: number;

@@ -4,7 +4,7 @@
 // fail, mend a part only, or need an access. For one known state no plan beats its repairs in the order
 // of cost per chance, stopping where calling is cheaper.
 import type { PlanState } from "./problem.ts";
-import type { Tables } from "./tables.ts";
+import { openingCost, type Tables } from "./tables.ts";
 
 /** What the bound needs besides the tables, the same for all situations of a problem. */
 export interface KnownFault {
@@ -96,12 +96,8 @@ function partlyMended(tables: Tables, known: KnownFault, state: PlanState, s: nu
 }
 
 function leastOpening(tables: Tables, known: KnownFault, state: PlanState, repair: number): number {
-  if (!tables.hasAccess) return 0;
-  let sum = 0;
-  for (const a of tables.problem.repairs[repair]?.access ?? []) {
-    if (!state.open[a]) sum += known.accessFloor[a] as number;
-  }
-  return sum;
+  const of = tables.problem.repairs[repair];
+  return of && tables.hasAccess ? openingCost(known.accessFloor, of, state.open) : 0;
 }
 
 function accessFloor({ problem, fixed }: Tables): Float64Array {

@@ -46,7 +46,7 @@ export function isOfUse(tables: Tables, state: PlanState, repair: number): boole
 /** Cost of a test now, with what has to be opened for it. */
 export function testCost(tables: Tables, state: PlanState, test: number): number {
   const of = tables.problem.tests[test];
-  return of === undefined ? 0 : of.cost + openingCost(tables.problem, of, state.open);
+  return of === undefined ? 0 : of.cost + openingCost(tables.accessCost, of, state.open);
 }
 
 /** A test now; undefined when it is done, or neither tells nor opens anything. */
@@ -87,7 +87,7 @@ export function repairOptions(tables: Tables, state: PlanState, repair: number):
   if (of === undefined) return [];
   const { problem, trialCost } = tables;
   const looks = tables.looks[repair] === 1;
-  const cost = (tables.fixed[repair] as number) + openingCost(problem, of, state.open);
+  const cost = (tables.fixed[repair] as number) + openingCost(tables.accessCost, of, state.open);
   const cured = curedBy(tables, state, repair);
   const left = 1 - state.mended - cured;
   const found = cured * (tables.whenFound[repair] as number);

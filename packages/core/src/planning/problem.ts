@@ -2,7 +2,11 @@
 
 /**
  * A thing that does not run, and what can be done about it. Costs are in one unit (minutes, money)
- * and at least 0. All arrays "by state" have the length of `chance`.
+ * and at least 0. All arrays "by state" have the length of `chance`. The work ends when a trial shows
+ * that it runs; whether that can be believed of a fault that comes and goes is for the caller to judge.
+ *
+ * Only to tell states apart, give each a repair that costs more than all tests together, the same for
+ * all, and take that cost off again.
  */
 export interface PlanProblem {
   /** By state: probability, adding up to 1. A state says all that is wrong; states exclude one another. */

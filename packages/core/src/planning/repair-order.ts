@@ -85,7 +85,7 @@ function addHelp(tables: Tables, state: number, weight: number): void {
 function priceNow(tables: Tables, repair: number): void {
   const { room, problem, fixed } = tables;
   const of = problem.repairs[repair];
-  const opening = of && tables.hasAccess ? openingCost(problem, of, room.open) : 0;
+  const opening = of && tables.hasAccess ? openingCost(tables.accessCost, of, room.open) : 0;
   room.price[repair] = (fixed[repair] as number) + trialOf(tables, repair) + opening;
 }
 

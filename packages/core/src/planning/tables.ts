@@ -28,6 +28,8 @@ export interface Tables {
   readonly byAny: Float64Array;
   readonly byCure: Float64Array;
   readonly hasAccess: boolean;
+  /** By access. */
+  readonly accessCost: readonly number[];
   readonly hasTurns: boolean;
   readonly hasLooks: boolean;
   readonly room: Room;
@@ -106,6 +108,7 @@ export function tablesOf(problem: PlanProblem): Tables {
     byRepair: Int32Array.from(flatByState, (h) => h.repair),
     byAny: Float64Array.from(flatByState, (h) => h.any),
     byCure: Float64Array.from(flatByState, (h) => h.cure),
+    accessCost: problem.accessCost ?? [],
     hasAccess: [...problem.tests, ...repairs].some(({ access }) => (access ?? []).length > 0),
     hasTurns: repairs.some(({ turns }) => (turns ?? []).length > 0),
     hasLooks: repairs.some(({ lookCost }) => lookCost !== undefined),
@@ -113,11 +116,15 @@ export function tablesOf(problem: PlanProblem): Tables {
   };
 }
 
-/** What opening the accesses costs that a step needs and that are still closed. */
-export function openingCost(problem: PlanProblem, step: PlanAccess, open: Uint8Array): number {
+/** What opening the accesses costs that a step needs and that are still closed, each once. */
+export function openingCost(
+  costs: ArrayLike<number>,
+  { access = [] }: PlanAccess,
+  open: Uint8Array,
+): number {
   let sum = 0;
-  for (const a of step.access ?? []) {
-    if (!open[a]) sum += problem.accessCost?.[a] as number;
+  for (const [i, a] of access.entries()) {
+    if (!open[a] && access.indexOf(a) === i) sum += costs[a] as number;
   }
   return sum;
 }

@@ -25,6 +25,9 @@ const needsAll = computed(() => {
   return isDesk.value || isOther || findings.value.some((given) => !isFirst(given.finding));
 });
 
+/** Nothing can be said of driving before the first question is answered. */
+const hasDrive = computed(() => findings.value.length > 0 || screen.value !== "question");
+
 export function CaseScreen(): VNode | null {
   const entry = SCREENS[screen.value];
   const own = entry?.frame === "panel" ? <Lazy key={screen.value} entry={entry} /> : undefined;
@@ -45,7 +48,7 @@ interface Frame {
 function Desk({ children }: Frame): VNode {
   return (
     <main class="desk">
-      <Lazy entry={DRIVE_ANSWER} />
+      {hasDrive.value && <Lazy entry={DRIVE_ANSWER} />}
       <div class="desk-picture">
         <DialPicture />
         <BlockPicture />
@@ -63,7 +66,7 @@ function Phone({ children }: Frame): VNode {
   return (
     <>
       <main class="phone">
-        <Lazy entry={DRIVE_ANSWER} />
+        {hasDrive.value && <Lazy entry={DRIVE_ANSWER} />}
         {children ?? (
           <>
             <DialPicture />

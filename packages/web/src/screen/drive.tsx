@@ -2,14 +2,14 @@
 import type { DriveAdvice, DriveRuleRow, LimpHome } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { drive, followDrive } from "../state/advice.ts";
 import { repairs } from "../state/case.ts";
+import { drive, followDrive, isDriveUnknown } from "../state/drive.ts";
 import { seemsMended } from "../state/proof.ts";
 import { sayAbout, toUnit, units } from "../state/unit.ts";
 import { isDesk } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
-import { LAZY, LEDGER, list } from "../text/en.ts";
-import { DRIVE } from "../text/en-mend.ts";
+import { LEDGER, list } from "../text/en.ts";
+import { DRIVE } from "../text/en-drive.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Sign } from "../ui/drive-answer.tsx";
 import { Heading } from "../ui/heading.tsx";
@@ -27,10 +27,11 @@ export function Drive(): VNode {
       <div class="drive-head">
         {now && <Sign {...(level ? { of: level.level } : {})} />}
         <Heading of={`drive ${level?.level}`} level={isDesk.value ? 2 : 1} class="act">
-          {now ? (level?.say ?? (now.ask ? DRIVE.ask : DRIVE.nothing)) : LAZY.coming}
+          {now ? (level?.say ?? (now.ask ? DRIVE.ask : DRIVE.nothing)) : DRIVE.title}
         </Heading>
       </div>
       {now && <Whole of={now} />}
+      {isDriveUnknown.value && <p class="caution">{DRIVE.unknown}</p>}
     </section>
   );
 }

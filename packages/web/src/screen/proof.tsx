@@ -8,8 +8,8 @@ import {
 } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { drive, followDrive } from "../state/advice.ts";
 import { closeAsMended, openCase, reopen, repairs, setRepairResult } from "../state/case.ts";
+import { drive, followDrive } from "../state/drive.ts";
 import {
   DRIVES,
   type DriveName,
@@ -18,7 +18,7 @@ import {
   provenIndex,
   resultAfter,
 } from "../state/proof.ts";
-import { at, goTo, subject } from "../state/route.ts";
+import { at, goTo, path, subject } from "../state/route.ts";
 import { isDesk } from "../state/view.ts";
 import { setDrives, work } from "../state/work.ts";
 import { LAZY, list } from "../text/en.ts";
@@ -77,6 +77,8 @@ function Drives({ plan, repair, index }: DrivesProps): VNode {
     setDrives(key, next);
     const after = resultAfter(proofResult(plan, next));
     if (after !== repair.result) setRepairResult(index, after);
+    // Up to the count, which has changed.
+    goTo(...path.value);
   };
   return (
     <>

@@ -51,7 +51,9 @@ export function Start(): VNode {
           </li>
         </ul>
         <Shelf />
-        {isKeptOffline.value && <p class="fine">{START.offline}</p>}
+        {isKeptOffline.value !== undefined && (
+          <p class="fine">{isKeptOffline.value ? START.offline : START.notOffline}</p>
+        )}
       </div>
     </div>
   );

@@ -1,16 +1,15 @@
-// What the thread says beside the ranking of the open case: may one drive, what pays next, how is it mended.
-// Nothing is asked before somebody looks.
-import type { DriveAdvice, Next } from "@half-order/core";
-import { effect, signal } from "@preact/signals";
+// What pays next on the open case, and how is it mended? The thread says it; nothing is asked before somebody
+// looks.
+import type { Next } from "@half-order/core";
+import { computed, effect, signal } from "@preact/signals";
 import type { Advice, AdviceQuestion, Wanted } from "./advising.ts";
-import { atHand, findings, openCase, profile, repairs } from "./case.ts";
+import { atHand, caseId, findings, openCase, profile, repairs } from "./case.ts";
 import { Thinker } from "./thinker.ts";
 import { thread } from "./thinking.ts";
 import { units } from "./unit.ts";
 import { work } from "./work.ts";
 
-/** The last answer; it stays while the next one is worked out, but not for another case. */
-export const drive = signal<DriveAdvice | undefined>(undefined);
+/** The last plan; it stays while the next one is worked out, but not for another case. */
 export const plan = signal<Next | undefined>(undefined);
 export const isPlanning = signal(false);
 /** What broke, in its own words. */
@@ -27,10 +26,11 @@ const CHEAP_MS = 500;
 let adviser: Thinker | undefined;
 /** One question after the other: each is short, and a thread that is ended must fetch its tables again. */
 let lane: Promise<unknown> = Promise.resolve();
-const asked: Partial<Record<AdviceQuestion["kind"], number>> = {};
+const asked: Partial<Record<MoreQuestion["kind"], number>> = {};
+type MoreQuestion = Exclude<AdviceQuestion, { readonly kind: "drive" }>;
 
 /** Asks of the open case; `undefined` when it was asked anew meanwhile, or there is no thread. */
-function ask(question: AdviceQuestion, done = repairs.peek()): Promise<Advice | undefined> {
+function ask(question: MoreQuestion, done = repairs.peek()): Promise<Advice | undefined> {
   const number = (asked[question.kind] ?? 0) + 1;
   asked[question.kind] = number;
   const isLast = (): boolean => asked[question.kind] === number;
@@ -50,50 +50,45 @@ function ask(question: AdviceQuestion, done = repairs.peek()): Promise<Advice | 
   return answer;
 }
 
-let isFollowing = false;
-
-/** Keeps `drive` true to the open case from now on. */
-export function followDrive(): void {
-  if (isFollowing) return;
-  isFollowing = true;
-  let last: string | undefined;
-  effect(() => {
-    const id = openCase.value?.id;
-    if (id !== last) forget();
-    last = id;
-    if (!profile.value || !findings.value || thread.value === undefined) return;
-    ask({ kind: "drive" }).then((advice) => {
-      if (advice && openCase.peek()?.id === id) drive.value = advice.drive;
-    }, report);
-  });
-}
-
-function forget(): void {
-  drive.value = undefined;
+/** Another case: nothing of the one before holds. */
+function forgetOther(id: string | undefined): void {
+  if (id === plannedCase) return;
+  plannedCase = id;
   plan.value = undefined;
+  planned = [];
   putOff.value = new Set();
   adviceTrouble.value = undefined;
 }
 
+let plannedCase: string | undefined;
+const isClosed = computed(() => openCase.value?.doc.closed !== undefined);
+/** What `plan` was made of, once it is as good as it gets. */
+let planned: readonly unknown[] = [];
+
 /** Keeps `plan` true to the open case until the function that comes back is called. */
 export function followPlan(): () => void {
-  followDrive();
   return effect(() => {
-    const id = openCase.value?.id;
-    const question = { kind: "next", atHand: atHand.value ?? {}, open: work.value.open } as const;
-    const isOpen = profile.value && findings.value && repairs.value && !openCase.value?.doc.closed;
-    if (!isOpen || thread.value === undefined) return;
+    const id = caseId.value;
+    forgetOther(id);
+    const [hand, { open }] = [atHand.value, work.value];
+    const of = [id, profile.value, findings.value, repairs.value, hand, open];
+    if (!profile.value || isClosed.value || thread.value === undefined) return;
+    if (of.every((part, i) => part === planned[i])) return;
     isPlanning.value = true;
     const look = async (patienceMs: number): Promise<number> => {
       const began = performance.now();
-      const advice = await ask({ ...question, patienceMs });
-      if (!advice || openCase.peek()?.id !== id) return Number.POSITIVE_INFINITY;
+      const advice = await ask({ kind: "next", atHand: hand ?? {}, open, patienceMs });
+      if (!advice || caseId.peek() !== id) return Number.NaN;
       plan.value = advice.next;
+      adviceTrouble.value = undefined;
       isPlanning.value = false;
       return performance.now() - began;
     };
     look(SOON_MS)
-      .then((tookMs) => (tookMs < CHEAP_MS ? look(LONGER_MS) : undefined))
+      .then(async (firstMs) => {
+        const lastMs = firstMs < CHEAP_MS ? await look(LONGER_MS) : firstMs;
+        if (Number.isFinite(lastMs)) planned = of;
+      })
       .catch(report);
   });
 }
@@ -103,8 +98,8 @@ export function putOffStep(key: string): void {
 }
 
 /**
- * Tells all about a repair, now and whenever the case changes, until the function that comes back is called.
- * `before`: so many of the repairs that were made count; all unless given.
+ * Tells all about a repair, now and whenever answers or units change, until the function that comes back is
+ * called. `before`: so many of the repairs that were made count; all unless given.
  */
 export function followMending(
   wanted: Wanted,
@@ -112,7 +107,7 @@ export function followMending(
   onAdvice: (advice: Advice) => void,
 ): () => void {
   return effect(() => {
-    const done = repairs.value.slice(0, before);
+    const done = repairs.peek().slice(0, before);
     const { gap, torque } = units.value;
     const open = work.peek().open;
     if (!profile.value || !findings.value || thread.value === undefined) return;

@@ -27,6 +27,9 @@ export const repairs = computed(() => openCase.value?.doc.repairs ?? NO_REPAIRS)
 /** What is at hand for this case; nothing is limited while nobody has said. */
 export const atHand = computed<AtHand | undefined>(() => openCase.value?.doc.atHand);
 
+/** The device's own id of it. */
+export const caseId = computed(() => openCase.value?.id);
+
 const engineRef = computed(() => openCase.value?.doc.engine);
 
 export const profile = computed<EngineProfile | undefined>(() => {

@@ -2,7 +2,7 @@
 // put-back list, how the proving drives went, the minutes spent. Kept on the device beside the case.
 import type { TrialOutcome } from "@half-order/core";
 import { computed, signal } from "@preact/signals";
-import { openCase } from "./case.ts";
+import { caseId } from "./case.ts";
 import type { Spent } from "./step.ts";
 
 export interface Work {
@@ -20,7 +20,6 @@ const NONE: Work = { open: [], spent: [], ticks: {}, drives: {} };
 /** False once the device has refused to keep it: then it holds until the page is closed. */
 export const isWorkKept = signal(true);
 
-const caseId = computed(() => openCase.value?.id);
 /** What this page has read or written, by case. */
 const books = signal<ReadonlyMap<string, Work>>(new Map());
 

@@ -32,6 +32,8 @@ export const START = {
   hand: "What you have at hand",
   handMore: "tools, place, skill, prices",
   offline: "The whole page is on this device now: it works without a network.",
+  notOffline:
+    "This page needs its network: only from a secure address (https) can a browser keep it.",
   answers: (n: number): string => (n === 1 ? "1 answer" : `${n} answers`),
   dial: "The firing dial of an invented engine: each cylinder at the angle at which it fires.",
 };

@@ -2,12 +2,12 @@
 import type { DriveLevel } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { drive, followDrive } from "../state/advice.ts";
 import { openCase, repairs } from "../state/case.ts";
+import { drive, followDrive, isDriveUnknown } from "../state/drive.ts";
 import { seemsMended } from "../state/proof.ts";
 import { at, screen } from "../state/route.ts";
 import { askFrom, openQuestion } from "../state/way.ts";
-import { DRIVE } from "../text/en-mend.ts";
+import { DRIVE } from "../text/en-drive.ts";
 import "../style/mend.css";
 
 /** The line; there is none on the drive screen, which says it itself, nor once the case is closed. */
@@ -23,6 +23,7 @@ export function DriveAnswer(): VNode | null {
 
 function DriveLine(): VNode | null {
   const now = drive.value;
+  if (isDriveUnknown.value) return <p class="caution">{DRIVE.unknown}</p>;
   if (!now) return null;
   if (!now.level) {
     if (openQuestion.value?.id === "lamp") return null;

@@ -12,7 +12,7 @@ import {
 } from "../state/advice.ts";
 import { atHand, findings, openCase, repairs } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
-import { at } from "../state/route.ts";
+import { at, goTo } from "../state/route.ts";
 import { checkAddress, keyOfStep, offered, spentMinutes, wantedOf } from "../state/step.ts";
 import { isDesk } from "../state/view.ts";
 import { work } from "../state/work.ts";
@@ -89,7 +89,15 @@ function Repair({ step }: { step: NextRepair }): VNode {
       <a class="option is-finish" href={at("mend", ...wantedOf(step))}>
         {STEP.mend}
       </a>
-      <Dashed onClick={() => putOffStep(keyOfStep(step))}>{STEP.notNow}</Dashed>
+      <Dashed
+        onClick={() => {
+          putOffStep(keyOfStep(step));
+          // On a phone the next one stands where the thumb is; a desk's heading takes the focus.
+          if (isDesk.value) goTo("ranking");
+        }}
+      >
+        {STEP.notNow}
+      </Dashed>
     </>
   );
 }

@@ -2,7 +2,7 @@
 // then one question after the other.
 import type { CheckRow, CylinderName, Finding, FindingRow, NextCheck } from "@half-order/core";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { plan, putOffStep } from "../state/advice.ts";
 import { answerOf, giveAnswer } from "../state/case.ts";
 import { checkRow, findingRow, suits, targetKind } from "../state/catalogue.ts";
@@ -197,6 +197,7 @@ interface ResultsProps {
 function Results({ check, cylinders, planned, isScreen }: ResultsProps): VNode | null {
   const engine = drawn.value;
   const [again, setAgain] = useState<string | undefined>(undefined);
+  const [isBegun, setBegun] = useState(false);
   const looks = looksOf(rowsOf(check, engine?.ignition), cylinders);
   if (!engine || looks.length === 0) return null;
   const open = looks.filter((look) => !isNoted(look));
@@ -205,6 +206,7 @@ function Results({ check, cylinders, planned, isScreen }: ResultsProps): VNode |
     if (planned && open.length === looks.length) begin(planned, look);
     giveAnswer(look.row.id, answer, look.cylinder);
     setAgain(undefined);
+    setBegun(true);
     const left = open.filter((other) => other !== look).length;
     if (left === 0) goTo("ranking");
     // The plan is made anew with each answer: what was begun keeps the screen until it is done.
@@ -212,9 +214,20 @@ function Results({ check, cylinders, planned, isScreen }: ResultsProps): VNode |
   };
   return (
     <Part title={STEP.found} depth={isScreen ? 1 : 2}>
-      <Noted of={looks.filter((look) => isNoted(look) && look !== current)} onChange={setAgain} />
+      <Noted
+        of={looks.filter((look) => isNoted(look) && look !== current)}
+        onChange={(key) => {
+          setAgain(key);
+          setBegun(true);
+        }}
+      />
       {current && (
-        <Ask key={keyOfLook(current)} look={current} onAnswer={(answer) => note(current, answer)} />
+        <Ask
+          key={keyOfLook(current)}
+          look={current}
+          takesFocus={isBegun}
+          onAnswer={(answer) => note(current, answer)}
+        />
       )}
       <Dashed
         onClick={() => {
@@ -250,15 +263,21 @@ function begin(step: NextCheck, { row, cylinder }: Look): void {
 
 interface AskProps {
   readonly look: Look;
+  /** After an answer the focus goes on to the next question; the first one leaves it to the heading. */
+  readonly takesFocus: boolean;
   readonly onAnswer: (answer: Finding["answer"]) => void;
 }
 
-function Ask({ look: { row, cylinder }, onAnswer }: AskProps): VNode | null {
+function Ask({ look: { row, cylinder }, takesFocus, onAnswer }: AskProps): VNode | null {
   const engine = drawn.value;
+  const ref = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (takesFocus) ref.current?.focus();
+  }, []);
   if (!engine) return null;
   return (
     <section class="result" aria-label={row.ask}>
-      <p class="ask">
+      <p class="ask" ref={ref} tabIndex={-1}>
         {cylinder !== undefined && <b>{STEP.foundAt(String(cylinder))}: </b>}
         {row.ask}
       </p>
