@@ -7,7 +7,10 @@ export function packedFiles(): Readonly<Record<string, unknown>> {
   const { faults, findings, checks, cautions, ...others } = KNOWLEDGE;
   const odd = Object.entries(others).filter(([, value]) => value instanceof Map);
   if (odd.length > 0) throw new Error(`No file can hold ${odd.map(([name]) => name).join(", ")}.`);
-  const { repairs, access, ...first } = others;
+  // What a ranking of the first answers can do without comes later.
+  const { repairs, access, company, ...rest } = others;
+  const isFirst = (id: string): boolean => findings.get(id)?.first !== undefined;
+  const first = { ...rest, company: company.filter(({ finding }) => isFirst(finding)) };
   const words = wordsOf(FAULTS, CHECKS);
   return {
     "asked.json": {
@@ -17,7 +20,7 @@ export function packedFiles(): Readonly<Record<string, unknown>> {
     "faults.json": { ...packFaults(faults, FINDINGS), others: first },
     "later.json": {
       findings: FINDINGS.filter(({ first }) => first === undefined),
-      others: { repairs, access },
+      others: { repairs, access, company },
     },
     "fault-words.json": words.faults,
     "steps.json": words.steps,
