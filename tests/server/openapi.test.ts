@@ -52,7 +52,7 @@ it("tells unknown fields, limits and the form of problems", () => {
   expect(schemas.EngineProfileInput.properties.cylinders).toMatchObject({
     type: "integer",
     minimum: 1,
-    maximum: 12,
+    maximum: 16,
   });
   expect(Object.keys(schemas.ProblemDetails.properties)).toEqual([
     "type",

@@ -1,13 +1,5 @@
 // The thread's side of the reasoning: answers each question of the page. Only it loads the fault tables.
-import {
-  FAULTS,
-  type FaultRow,
-  FINDINGS,
-  type FindingRow,
-  InputError,
-  rank,
-  why,
-} from "@half-order/core";
+import { FAULTS, FINDINGS, InputError, rank, why } from "@half-order/core";
 import type { Facts, Question, Thought } from "./state/thinker.ts";
 import { fillKnowledge } from "./thread-tables.ts";
 
@@ -45,22 +37,4 @@ export function think({ profile, findings, repairs, of, tolerance }: Question): 
 /** What drawings and questions need to know of the fault tables. */
 const facts: Facts = {
   ofCoil: FAULTS.filter(({ part }) => part.at === "coil").map(({ id }) => id),
-  byConnector: FINDINGS.filter(isAskedByConnector).map(({ id }) => id),
 };
-
-/** A finding of coils is asked by connector when the fault that speaks loudest of it sits at one. */
-function isAskedByConnector(row: FindingRow): boolean {
-  if (row.scope !== "coil") return false;
-  const [loudest] = FAULTS.map((fault) => ({ fault, voice: voiceOf(fault, row.id) })).sort(
-    (a, b) => b.voice - a.voice,
-  );
-  return loudest !== undefined && loudest.voice > 0 && loudest.fault.at === "connector";
-}
-
-/** The largest chance that a fault gives an option of a finding; 0 when it does not speak of it. */
-function voiceOf({ signs }: FaultRow, finding: string): number {
-  const chances = signs.flatMap((sign) =>
-    sign.finding === finding ? Object.values(sign.gives) : [],
-  );
-  return Math.max(0, ...chances.map((chance) => chance ?? 0));
-}

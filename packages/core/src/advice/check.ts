@@ -1,4 +1,5 @@
 // Where each check could be made on this engine, and what it would show in every state.
+import { answeredOf, questionKey } from "../compile/answered.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import type { Finding } from "../knowledge/answer.ts";
@@ -27,20 +28,24 @@ const MOST_COMBINED = 64;
 export function checksHere(
   prospect: Prospect,
   findings: readonly Finding[],
+  putOff: readonly string[],
 ): readonly CheckLooks[] {
   const [first] = prospect.outlooks;
   if (!first) return [];
   const { engine } = first;
   const suspects = suspectsOf(prospect);
-  const known = new Set(findings.map(({ finding, cylinder }) => lookKey(finding, cylinder)));
+  const known = new Set(
+    answeredOf(engine, findings, prospect.knowledge).map(({ row, cylinder }) =>
+      questionKey(engine, row, cylinder),
+    ),
+  );
   const outcomesOnce = remembered(prospect);
   return prospect.knowledge.checks.flatMap((row) => {
+    if (putOff.includes(row.id)) return [];
     if (row.suits && !row.suits.includes(engine.ignition)) return [];
     const asked = row.yields.flatMap((id) => prospect.knowledge.findings.get(id) ?? []);
     const here = placesOf(engine, asked, suspects).flatMap((cylinders): readonly CheckLooks[] => {
-      const looks = looksAt(engine, asked, cylinders).filter(
-        (look) => !known.has(lookKey(look.row.id, look.cylinder)),
-      );
+      const looks = looksAt(engine, asked, cylinders).filter(({ key }) => !known.has(key));
       return looks.length === 0 ? [] : [{ row, cylinders, looks: looks.map(outcomesOnce) }];
     });
     return here.filter((each, i) => !here.slice(0, i).some((before) => tellsAlike(before, each)));
@@ -81,15 +86,10 @@ export function together(prospect: Prospect, { row, cylinders, looks }: CheckLoo
   return { row, cylinders, outcomes, tellsBits: bitsOf(prospect.chance, outcomes) };
 }
 
-function lookKey(finding: string, cylinder: CylinderName | undefined): string {
-  return `${finding}@${cylinder ?? ""}`;
-}
-
 /** Several checks look at the same things: each look is worked out once. */
-function remembered(prospect: Prospect): (look: Look) => LookHere {
+function remembered(prospect: Prospect): (asked: AskedLook) => LookHere {
   const known = new Map<string, LookHere>();
-  return (look) => {
-    const key = lookKey(look.row.id, look.cylinder);
+  return ({ key, ...look }) => {
     const before = known.get(key);
     if (before) return before;
     const outcomes = outcomesOf(prospect, look);
@@ -139,19 +139,27 @@ function placesOf(
   return [...found.values()];
 }
 
-/** Every question of a check at some cylinders; one coil is asked about once. */
+interface AskedLook extends Look {
+  /** Looks with one key are about the same thing. */
+  readonly key: string;
+}
+
+/** Every question of a check at some cylinders; one coil or connector is asked about once. */
 function looksAt(
   engine: Engine,
   asked: readonly FindingRow[],
   cylinders: readonly number[],
-): readonly Look[] {
-  const name = (cylinder: number): CylinderName => engine.names[cylinder] as CylinderName;
-  return asked.flatMap((row): readonly Look[] => {
+): readonly AskedLook[] {
+  const looks = asked.flatMap((row): readonly AskedLook[] => {
     if (row.suits && !row.suits.includes(engine.ignition)) return [];
-    if (row.scope === "engine") return [{ row }];
-    const at = row.scope === "coil" ? cylinders.slice(0, 1) : cylinders;
-    return at.map((cylinder) => ({ row, cylinder: name(cylinder) }));
+    if (row.scope === "engine") return [{ row, key: questionKey(engine, row, undefined) }];
+    return cylinders.map((cylinder) => ({
+      row,
+      cylinder: engine.names[cylinder] as CylinderName,
+      key: questionKey(engine, row, cylinder),
+    }));
   });
+  return looks.filter(({ key }, i) => looks.findIndex((each) => each.key === key) === i);
 }
 
 /** Outcomes of several looks at once: given a state they are independent. */

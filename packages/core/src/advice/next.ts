@@ -19,6 +19,8 @@ export interface NextOptions {
   readonly atHand?: AtHand;
   /** Ids of what is off already, as `opens` of a step before told them. */
   readonly open?: readonly string[];
+  /** Ids of checks that are put off or cannot be made. */
+  readonly putOff?: readonly string[];
   readonly knowledge?: Knowledge;
   /** Asked while planning; true ends it with the best plan so far. The plan improves with time. */
   readonly isEnough?: () => boolean;
@@ -40,9 +42,9 @@ export function next(
   findings: readonly Finding[],
   options: NextOptions = {},
 ): Next {
-  const { repairs = [], atHand = {}, open = [], isEnough } = options;
+  const { repairs = [], atHand = {}, open = [], putOff = [], isEnough } = options;
   const prospect = prospectFor(profile, findings, options);
-  const offer = offerOf(prospect, { findings, repairs, atHand, open });
+  const offer = offerOf(prospect, { findings, repairs, atHand, open, putOff });
   const plan = nextStep(offer.problem, undefined, {
     maxWork: options.maxWork ?? MAX_WORK,
     ...(isEnough ? { isEnough } : {}),

@@ -34,16 +34,18 @@ export interface Situation {
   readonly atHand: AtHand;
   /** Ids of openings that are open. */
   readonly open: readonly string[];
+  /** Ids of checks that are not offered. */
+  readonly putOff: readonly string[];
 }
 
 export function offerOf(
   prospect: Prospect,
-  { findings, repairs: done, atHand, open }: Situation,
+  { findings, repairs: done, atHand, open, putOff }: Situation,
 ): Offer {
   const engine = (prospect.outlooks[0] as { engine: Engine }).engine;
   const openings = openingsOf(engine, prospect.knowledge, open);
   const all = engine.names.map((_, c) => c);
-  const looked = checksHere(prospect, findings).map((here) => ({
+  const looked = checksHere(prospect, findings, putOff).map((here) => ({
     ...here,
     access: openings.of(here.row.access ?? [], here.cylinders.length ? here.cylinders : all),
   }));

@@ -50,11 +50,16 @@ function cylinderIndex(engine: Engine, name: CylinderName): number | undefined {
   return index < 0 ? undefined : index;
 }
 
-/** Two answers with one key are about the same thing. */
-function questionKey(engine: Engine, row: FindingRow, cylinder: number | undefined): string {
+/** Two answers with one key are about the same thing: one coil, one connector, one cylinder. */
+export function questionKey(engine: Engine, row: FindingRow, cylinder: number | undefined): string {
   if (cylinder === undefined) return row.id;
-  const place = row.scope === "coil" ? `coil ${engine.groupOf[cylinder]}` : String(cylinder);
-  return `${row.id}@${place}`;
+  return `${row.id}@${placeKey(engine, row, cylinder)}`;
+}
+
+function placeKey(engine: Engine, { scope }: FindingRow, cylinder: number): string {
+  const connector = engine.connectors.findIndex((each) => each.cylinders.includes(cylinder));
+  if (scope === "connector" && connector >= 0) return `connector ${connector}`;
+  return scope === "cylinder" ? String(cylinder) : `coil ${engine.groupOf[cylinder]}`;
 }
 
 function optionsOf(engine: Engine, row: FindingRow, { answer }: Finding): readonly string[] {

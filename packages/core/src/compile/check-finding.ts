@@ -51,6 +51,12 @@ function checkSuits(i: number, row: FindingRow, { ignition }: EngineProfile): re
   ];
 }
 
+const WHICH_CYLINDER = {
+  cylinder: "the cylinder",
+  coil: "any cylinder that the coil fires",
+  connector: "any cylinder that the connector feeds",
+} as const;
+
 function checkCylinder(
   i: number,
   { cylinder }: Finding,
@@ -70,7 +76,7 @@ function checkCylinder(
     ];
   }
   if (names.some((name) => String(name) === String(cylinder))) return [];
-  const what = row.scope === "coil" ? "any cylinder that the coil fires" : "the cylinder";
+  const what = WHICH_CYLINDER[row.scope];
   return [
     {
       code: cylinder === undefined ? "cylinder-missing" : "cylinder-unknown",

@@ -1,4 +1,5 @@
 // What a check shows on an engine that physics broke, as findings.
+import { answeredOf, questionKey } from "../compile/answered.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
@@ -14,38 +15,31 @@ export interface SimulatedLook {
   readonly known: readonly Finding[];
 }
 
-/** Answers to everything that a check yields at some cylinders; one coil is asked about once. */
+/** Answers to everything that a check yields at some cylinders; one coil or connector is asked once. */
 export function seenAt(
   engine: Engine,
   broken: SimulatedCase,
   { row, cylinders, known }: SimulatedLook,
 ): readonly Finding[] {
-  const isKnown = (finding: Finding): boolean =>
-    known.some((each) => each.finding === finding.finding && each.cylinder === finding.cylinder);
+  const done = new Set(
+    answeredOf(engine, known, KNOWLEDGE).map((each) =>
+      questionKey(engine, each.row, each.cylinder),
+    ),
+  );
   return row.yields.flatMap((id): readonly Finding[] => {
     const asked = KNOWLEDGE.findings.get(id);
     if (!asked || (asked.suits && !asked.suits.includes(engine.ignition))) return [];
-    const at =
-      asked.scope === "engine"
-        ? [undefined]
-        : asked.scope === "coil"
-          ? onePerCoil(engine, cylinders)
-          : cylinders;
+    const at = asked.scope === "engine" ? [undefined] : cylinders;
     return at.flatMap((cylinder): readonly Finding[] => {
-      const answer = broken.observeCheck(id, cylinder);
+      const key = questionKey(engine, asked, cylinder);
+      const answer = done.has(key) ? undefined : broken.observeCheck(id, cylinder);
       if (answer === undefined) return [];
-      const place = cylinder === undefined ? {} : { cylinder };
-      const finding = named(engine, { finding: id, answer, ...place });
-      return isKnown(finding) ? [] : [finding];
+      done.add(key);
+      return [
+        named(engine, { finding: id, answer, ...(cylinder === undefined ? {} : { cylinder }) }),
+      ];
     });
   });
-}
-
-/** The first of the cylinders on each coil. */
-function onePerCoil(engine: Engine, cylinders: readonly number[]): readonly number[] {
-  return cylinders.filter(
-    (c, i) => cylinders.findIndex((d) => engine.groupOf[d] === engine.groupOf[c]) === i,
-  );
 }
 
 /** A finding of physics with its cylinder by name. */

@@ -1,6 +1,6 @@
 // Rules for what to do next, to be held against one another: our plan, and three that people follow.
 import { openingsOf } from "../advice/access.ts";
-import type { NextCheck, NextRepair } from "../advice/advice.ts";
+import type { Next, NextCheck, NextRepair } from "../advice/advice.ts";
 import { priceOf } from "../advice/at-hand.ts";
 import { type NextOptions, next } from "../advice/next.ts";
 import { answeredOf } from "../compile/answered.ts";
@@ -11,8 +11,11 @@ import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import { missingCylinders } from "../service/missing-cylinder.ts";
 import type { Rule, Visit } from "./simulated-visit.ts";
 
-function adviceFor({ engine, findings, repairs, atHand, open }: Visit, options: NextOptions = {}) {
-  return next(engine.profile, findings, { repairs, atHand, open, ...options });
+function adviceFor(
+  { engine, findings, repairs, atHand, open, putOff }: Visit,
+  options: NextOptions = {},
+): Next {
+  return next(engine.profile, findings, { repairs, atHand, open, putOff, ...options });
 }
 
 /** Our plan. */
@@ -64,7 +67,8 @@ export const FIXED: Rule = (visit) => {
     const step = fixedRepair(visit, ids);
     if (step && !isDone(visit, step)) return step;
   }
-  return isLookedAt(visit, "compression") ? undefined : checkOf(visit, "check.compression");
+  const isMeasured = isLookedAt(visit, "compression") || visit.putOff.includes("check.compression");
+  return isMeasured ? undefined : checkOf(visit, "check.compression");
 };
 
 /** The first of the repairs that suits the engine, at the cylinder that codes or counts name. */

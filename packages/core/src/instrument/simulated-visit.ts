@@ -19,12 +19,14 @@ export interface Visit {
   readonly atHand: AtHand;
   /** Ids of openings that are open by now. */
   readonly open: readonly string[];
+  /** Ids of checks that physics cannot answer. */
+  readonly putOff: readonly string[];
 }
 
 /** A visit before anything was done: what driver and reader have to say. */
 export function startOfVisit(engine: Engine, broken: SimulatedCase, atHand: AtHand): Visit {
   const findings = broken.findings.map((finding) => named(engine, finding));
-  return { engine, findings, repairs: [], atHand, open: [] };
+  return { engine, findings, repairs: [], atHand, open: [], putOff: [] };
 }
 
 /** What is done next; its minutes hold what must come off for it. */
@@ -47,7 +49,7 @@ export interface VisitOutcome {
 }
 
 /** Steps after which anybody gives up. */
-const MOST_STEPS = 30;
+const MOST_STEPS = 60;
 
 /** Follows a rule until the engine runs right; `random` decides whether a repair that fits works. */
 export function visit(
@@ -61,11 +63,15 @@ export function visit(
   for (let step = 0; step < MOST_STEPS; step++) {
     const chosen = rule(now);
     if (!chosen) break;
+    const seen = chosen.kind === "check" ? seenBy(now, broken, chosen) : [];
+    if (chosen.kind === "check" && seen.length === 0) {
+      now = { ...now, putOff: [...now.putOff, chosen.check] };
+      continue;
+    }
     tally.minutes += chosen.minutes;
     const open = [...new Set([...now.open, ...chosen.opens.map(({ id }) => id)])];
     if (chosen.kind === "check") {
       tally.checks++;
-      const seen = seenBy(now, broken, chosen);
       now = { ...now, open, findings: [...now.findings, ...seen] };
       continue;
     }

@@ -171,7 +171,7 @@ export interface FindingRow {
   readonly topic: Topic;
   readonly kind: FindingKind;
   /** `engine`: one answer. Else each answer names a cylinder; `coil`: any cylinder the coil fires. */
-  readonly scope: "engine" | "cylinder" | "coil";
+  readonly scope: "engine" | "cylinder" | "coil" | "connector";
   readonly options: Readonly<Record<string, OptionRow>>;
   readonly grounds: Grounds;
   /** Seen at one moment only: an intermittent fault may not show. */

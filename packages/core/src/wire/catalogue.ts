@@ -142,7 +142,7 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
     topic: z.enum(TOPICS),
     kind: z.enum(["choice", "presence", "several", "codes", "counts"]),
     scope: z
-      .enum(["engine", "cylinder", "coil"])
+      .enum(["engine", "cylinder", "coil", "connector"])
       .meta({ description: "engine: one answer; else each answer names a cylinder" }),
     options: z.record(
       z.string(),

@@ -62,11 +62,8 @@ export interface Target {
 
 export type TargetKind = "cylinder" | "coil" | "connector";
 
-/** A finding of coils is asked by connector when the fault that speaks loudest of it sits at one. */
-export function targetKind(row: FindingRow): TargetKind | undefined {
-  if (row.scope === "engine") return undefined;
-  if (row.scope === "cylinder") return "cylinder";
-  return facts.value.byConnector.includes(row.id) ? "connector" : "coil";
+export function targetKind({ scope }: FindingRow): TargetKind | undefined {
+  return scope === "engine" ? undefined : scope;
 }
 
 export function targetsOf(row: FindingRow, engine: Engine): readonly Target[] {

@@ -27,8 +27,6 @@ export interface Question {
 export interface Facts {
   /** Faults whose part is a coil, whichever end of it has failed. */
   readonly ofCoil: readonly string[];
-  /** Findings of coils that are asked of connectors. */
-  readonly byConnector: readonly string[];
 }
 
 export interface Thought {

@@ -5,7 +5,6 @@ export const CASES = {
   help: "They are kept on this device alone.",
   none: "No case is kept on this device.",
   anew: "Begin another case",
-  open: "Open",
   isOpen: "open now",
   rename: "Rename",
   name: "Name of the case",
@@ -16,8 +15,6 @@ export const CASES = {
   remove: "Delete",
   removed: (name: string): string => `Deleted: ${name}.`,
   putBack: "Put it back",
-  file: "Open a case file",
-  fileMore: "from this device; it goes nowhere else",
 };
 
 export const HAND = {
@@ -42,7 +39,6 @@ export const HAND = {
   kept: "Kept on this device, and with the open case.",
   notKept: "This device does not keep it: it holds until the page is closed.",
   done: "Done",
-  unset: "Not said",
 };
 
 export const SKETCH = {

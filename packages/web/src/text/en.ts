@@ -106,7 +106,6 @@ export const FILE = {
   title: "This file cannot be opened",
   notText: "The file could not be read.",
   notTextHint: "Choose it again; if that fails, copy it to this device first.",
-  notJsonHint: "A case file of this page is JSON, such as one saved here.",
   at: (path: string): string => `at ${path}`,
 };
 
@@ -129,7 +128,6 @@ export const QUESTION = {
   whichCylinder: "Which cylinder?",
   whichCoil: "Which coil?",
   whichConnector: "Which connector?",
-  cylinder: (name: string): string => `Cylinder ${name}`,
   given: "Answered so far",
   done: "Done",
   wrongNumber: "Write a number, such as 1.05.",
@@ -315,7 +313,7 @@ export const ANSWERS = {
 
 export const PAGE = { nav: "Case", next: "Next check" };
 
-export const UNDO = { undo: "Undo", redo: "Redo", keys: "Ctrl+Z and Ctrl+Y do the same." };
+export const UNDO = { undo: "Undo", redo: "Redo" };
 
 export const LAZY = {
   coming: "Coming …",

@@ -7,7 +7,7 @@ export const BENCH = [
     ask: "Pins of the coil connector, tried with a matching pin?",
     topic: "measured",
     kind: "choice",
-    scope: "coil",
+    scope: "connector",
     suits: ["pack", "rail", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
     options: {

@@ -142,7 +142,7 @@ export const PLUG = [
     ask: "The lock tab of the coil connector?",
     topic: "plugs and wells",
     kind: "choice",
-    scope: "coil",
+    scope: "connector",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       clicks: { say: "Home, it clicks", chance: 0.88 },
@@ -155,7 +155,7 @@ export const PLUG = [
     ask: "Connector pushed home and held: what changed?",
     topic: "tried",
     kind: "choice",
-    scope: "coil",
+    scope: "connector",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       cured: { say: "The misfire went away", chance: 0.04 },
