@@ -1,13 +1,14 @@
 // Rules for what to do next, to be held against one another: our plan, and three that people follow.
 import { openingsOf } from "../advice/access.ts";
 import type { Next, NextCheck, NextRepair } from "../advice/advice.ts";
-import { priceOf } from "../advice/at-hand.ts";
+import { priceOf, refusal } from "../advice/at-hand.ts";
 import { type NextOptions, next } from "../advice/next.ts";
 import { answeredOf } from "../compile/answered.ts";
 import { placeOfRepair } from "../compile/repair.ts";
 import { places } from "../engine/place.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
+import type { CheckRow, RepairRow } from "../knowledge/schema.ts";
 import { missingCylinders } from "../service/missing-cylinder.ts";
 import type { Rule, Visit } from "./simulated-visit.ts";
 
@@ -71,6 +72,11 @@ export const FIXED: Rule = (visit) => {
   return isMeasured ? undefined : checkOf(visit, "check.compression");
 };
 
+/** Whether tools, skill and place allow a step. */
+function isAllowed({ atHand }: Visit, row: CheckRow | RepairRow, minutes: number): boolean {
+  return refusal(atHand, { ...row, minutes }) === undefined;
+}
+
 /** The first of the repairs that suits the engine, at the cylinder that codes or counts name. */
 function fixedRepair(visit: Visit, ids: readonly string[]): NextRepair | undefined {
   const { engine, atHand, open } = visit;
@@ -85,13 +91,15 @@ function fixedRepair(visit: Visit, ids: readonly string[]): NextRepair | undefin
     .of(row.access ?? [], at.cylinders)
     .flatMap((number) => openings.all[number] ?? []);
   const isWhole = at.kind === "engine" || at.kind === "set";
+  const minutes = opens.reduce((sum, opening) => sum + opening.minutes, row.minutes);
+  if (!isAllowed(visit, row, minutes)) return undefined;
   return {
     kind: "repair",
     repair: row.id,
     name: row.name,
     cylinders: isWhole ? [] : at.cylinders.map((c) => engine.names[c] as CylinderName),
     opens,
-    minutes: opens.reduce((sum, { minutes }) => sum + minutes, row.minutes),
+    minutes,
     partsPrice: priceOf(row.parts, atHand),
     cures: 0,
   };
@@ -112,19 +120,22 @@ function isLookedAt({ findings }: Visit, finding: string): boolean {
 }
 
 /** A check over all cylinders. */
-function checkOf({ engine, open }: Visit, id: string): NextCheck | undefined {
+function checkOf(visit: Visit, id: string): NextCheck | undefined {
+  const { engine, open } = visit;
   const row = KNOWLEDGE.checks.find((each) => each.id === id);
   if (!row) return undefined;
   const all = engine.names.map((_, c) => c);
   const openings = openingsOf(engine, KNOWLEDGE, open);
   const opens = openings.of(row.access ?? [], all).flatMap((n) => openings.all[n] ?? []);
+  const minutes = opens.reduce((sum, opening) => sum + opening.minutes, row.minutes);
+  if (!isAllowed(visit, row, minutes)) return undefined;
   return {
     kind: "check",
     check: row.id,
     name: row.name,
     cylinders: engine.names,
     opens,
-    minutes: opens.reduce((sum, { minutes }) => sum + minutes, row.minutes),
+    minutes,
     worthMinutes: 0,
     tellsBits: 0,
     outcomes: [],
