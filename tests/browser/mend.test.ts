@@ -137,6 +137,44 @@ describe.skipIf(!CHROMIUM)("a whole case on a phone", () => {
   });
 });
 
+describe.skipIf(!CHROMIUM)("a case file", () => {
+  it("with repairs comes in with all of them", async () => {
+    const page = await openPage(stage, PHONE);
+    const repairs = [{ repair: "repair.boot-one", cylinder: 2, result: "same" }];
+    const file = { halfOrderCase: 1, engine: "demo.tern", findings: [], repairs };
+    await page.locator("input[type=file]").setInputFiles({
+      name: "case.json",
+      mimeType: "application/json",
+      buffer: Buffer.from(JSON.stringify(file)),
+    });
+    await page.getByRole("link", { name: "Repairs done (1)" }).tap();
+    await page.getByText("Renew boot and spring of 2").first().waitFor();
+    expect(await page.locator(".repairs > li").innerText()).toContain("No change");
+  });
+});
+
+describe.skipIf(!CHROMIUM)("by keyboard on a desk", () => {
+  it("the focus goes from a result to the next question, and at last to the next step", async () => {
+    const page = await openPage(stage, DESK, "#/demo");
+    await page.getByRole("button", { name: /Dunlin/ }).click();
+    await page.getByRole("button", { name: "On, steady" }).click();
+    await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
+    await page.goto(`${stage.address}#/step/check.plugs-out/2`);
+    for (let i = 0; i < 12 && page.url().includes("#/step/"); i++) {
+      await page.locator(".result .option").last().focus();
+      const before = await page.locator(".result .ask").innerText();
+      await page.keyboard.press("Enter");
+      await page.waitForFunction(
+        (old) => (document.querySelector(".result .ask") as HTMLElement | null)?.innerText !== old,
+        before,
+      );
+      await page.waitForFunction(() => document.activeElement?.matches(".ask, h1, h2") ?? false);
+    }
+    expect(new URL(page.url()).hash).toBe("#/ranking");
+    await page.waitForFunction(() => document.activeElement?.closest(".next") !== null);
+  });
+});
+
 /** The screens of the way, each with what shows that it is whole. */
 const SCREENS = [
   ["#/ranking", ".next .act"],

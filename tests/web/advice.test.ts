@@ -6,6 +6,7 @@ import {
   type EngineProfile,
   FINDINGS,
   type Finding,
+  type FindingRow,
   type Next,
   type NextCheck,
   type NextRepair,
@@ -14,6 +15,7 @@ import {
   proofResult,
   REPAIR_RESULTS,
   type RepairDone,
+  resolveEngine,
 } from "@half-order/core";
 import { beforeEach, describe, expect, it } from "vitest";
 import { REPAIR_RESULT_ROWS } from "../../packages/core/src/knowledge/repair-result.ts";
@@ -28,11 +30,13 @@ import {
 } from "../../packages/web/src/state/proof.ts";
 import {
   checkAddress,
+  givenTo,
   keyOfStep,
   looksOf,
   offered,
   offInShort,
   otherChecks,
+  putOffKey,
   type Spent,
   spentMinutes,
   toldOutcomes,
@@ -85,15 +89,16 @@ describe("the offered step", () => {
     for (let i = 0; i < 4; i++) {
       const step = offered(plan, putOff);
       seen.push(keyOfStep(step));
-      putOff.add(keyOfStep(step));
+      putOff.add(putOffKey(step));
     }
     expect(seen).toEqual(["a 2", "b", "r", "call"]);
   });
 
-  it("is put off at its own cylinders only", () => {
-    const elsewhere = check("a", [3]);
-    const both = planOf(first, { checks: [first, elsewhere] });
-    expect(offered(both, new Set(["a 2"]))).toBe(elsewhere);
+  it("is put off at every cylinder when it is a check, at its own when it is a repair", () => {
+    const [here, there] = [repair("r", [2]), repair("r", [3])];
+    const both = planOf(first, { checks: [first, check("a", [3])], repairs: [here, there] });
+    expect(offered(both, new Set([putOffKey(first)]))).toBe(here);
+    expect(offered(both, new Set([putOffKey(first), putOffKey(here)]))).toBe(there);
   });
 
   it("leaves to the others each check once, itself never", () => {
@@ -106,15 +111,33 @@ describe("the offered step", () => {
 describe("a check at its cylinders", () => {
   const rowOf = (id: string) => FINDINGS.filter((row) => row.id === id);
 
-  it("asks of each cylinder, of a coil once, and of the engine without a cylinder", () => {
-    const rows = ["swap.rail", "coil.look", "plug.look"].flatMap(rowOf);
-    expect(rows.map(({ scope }) => scope)).toEqual(["engine", "coil", "cylinder"]);
-    expect(looksOf(rows, [5, 2]).map(({ row, cylinder }) => [row.id, cylinder])).toEqual([
+  const engine = resolveEngine(tern);
+
+  it("asks of each cylinder, of a coil or connector once, of the engine without a cylinder", () => {
+    const rows = ["swap.rail", "coil.look", "connector.lock", "plug.look"].flatMap(rowOf);
+    const scopes = rows.map(({ scope }) => scope);
+    expect(scopes).toEqual(["engine", "coil", "connector", "cylinder"]);
+    const asked = looksOf(rows, [5, 2], engine).map(({ row, cylinder }) => [row.id, cylinder]);
+    expect(asked).toEqual([
       ["swap.rail", undefined],
       ["coil.look", 5],
+      ["connector.lock", 5],
       ["plug.look", 5],
       ["plug.look", 2],
     ]);
+    // 1 and 2 are on different coils.
+    expect(looksOf(rowOf("coil.look"), [1, 2], engine)).toHaveLength(2);
+  });
+
+  it("knows an answer that was given at another cylinder of the same coil", () => {
+    const [coil, plug] = [...rowOf("coil.look"), ...rowOf("plug.look")] as [FindingRow, FindingRow];
+    const findings: readonly Finding[] = [
+      { finding: "coil.look", cylinder: 2, answer: "cracked" },
+      { finding: "plug.look", cylinder: 2, answer: "wet-petrol" },
+    ];
+    expect(givenTo({ row: coil, cylinder: 5 }, findings, engine)?.answer).toBe("cracked");
+    expect(givenTo({ row: coil, cylinder: 1 }, findings, engine)).toBeUndefined();
+    expect(givenTo({ row: plug, cylinder: 5 }, findings, engine)).toBeUndefined();
   });
 
   it("has an address that says where, and so has a repair", () => {
@@ -281,7 +304,7 @@ describe("the thread", () => {
 
   it("finds a step, and ends near the time that it was given", async () => {
     const atHand = { where: "roadside", tools: [], skill: 0 } as const;
-    const question = { kind: "next", atHand, open: [], patienceMs: 50 } as const;
+    const question = { kind: "next", atHand, open: [], putOff: [], patienceMs: 50 } as const;
     const { advice } = await answer({ ...about, advice: question });
     const told = advice?.next?.checks ?? [];
     expect(told.length).toBeGreaterThan(0);

@@ -19,10 +19,10 @@ type MoreQuestion = Exclude<AdviceQuestion, { readonly kind: "drive" }>;
 function answerTo({ profile, findings, repairs }: Question, question: MoreQuestion): Advice {
   switch (question.kind) {
     case "next": {
-      const { atHand, open, patienceMs } = question;
+      const { atHand, open, putOff, patienceMs } = question;
       const end = performance.now() + patienceMs;
       const isEnough = (): boolean => performance.now() > end;
-      return { next: next(profile, findings, { repairs, atHand, open, isEnough }) };
+      return { next: next(profile, findings, { repairs, atHand, open, putOff, isEnough }) };
     }
     case "mend": {
       const { wanted, atHand, open, units } = question;

@@ -16,12 +16,21 @@ export const asked = await fetched<{
 }>(address);
 
 let later: Promise<Later> | undefined;
+const listeners: ((file: Later) => void)[] = [];
+
+/** Calls with what comes later, as soon as somebody has asked for it. */
+export function onFilled(listener: (file: Later) => void): void {
+  listeners.push(listener);
+  // What was fetched before; who fetched it has heard of a failure.
+  later?.then(listener, () => undefined);
+}
 
 /** Fills in the findings that come later, once; rejects when they cannot be had now. */
 export function fillFindings(): Promise<Later> {
   later ??= fetched<Later>(laterAddress).then((file) => {
     const rows = new Map(asked.findings.map((row) => [row.id, row]));
     for (const row of file.findings) Object.assign(rows.get(row.id) ?? {}, row);
+    for (const hear of listeners) hear(file);
     return file;
   });
   later.catch(() => {

@@ -1,7 +1,7 @@
 // Stands in for the tables put together where the page is built; only the thread that weighs loads it.
 import { CAUTIONS, type FaultRow, type Knowledge } from "@half-order/core";
 import address from "#packed/faults.json?url";
-import { fillFindings } from "./asked.ts";
+import { fillFindings, onFilled } from "./asked.ts";
 import { CHECKS } from "./check.ts";
 import { fetched } from "./fetched.ts";
 import { FINDINGS } from "./finding.ts";
@@ -23,8 +23,10 @@ export const KNOWLEDGE: Knowledge = {
   cautions: CAUTIONS,
 };
 
+// Whoever asks for all findings: a case that is read from a file holds repairs too.
+onFilled(({ others }) => Object.assign(KNOWLEDGE, others));
+
 /** Fills in what a first ranking can do without; rejects when it cannot be had now. */
 export async function fillKnowledge(): Promise<void> {
-  const { others } = await fillFindings();
-  Object.assign(KNOWLEDGE, others);
+  await fillFindings();
 }

@@ -1,5 +1,5 @@
 // A repair from the first screw to the first start, and how it runs then.
-import type { CylinderName, Mending, RepairResult } from "@half-order/core";
+import type { CylinderName, Mending, Problem, RepairResult } from "@half-order/core";
 import type { VNode } from "preact";
 import type { Wanted } from "../state/advising.ts";
 import { addRepair, repairs } from "../state/case.ts";
@@ -12,7 +12,6 @@ import { MEND, STEP, sayMinutes } from "../text/en-mend.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { chanceText } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
-import { Problems } from "../ui/problems.tsx";
 import { useMending } from "../ui/repair-mending.ts";
 import { Part, Plain } from "../ui/repair-part.tsx";
 import { RepairResults } from "../ui/repair-result.tsx";
@@ -29,7 +28,7 @@ export function Mend(): VNode | null {
 
 function Repair({ wanted }: { wanted: Wanted }): VNode {
   const advice = useMending(wanted);
-  if (advice?.problems) return <Problems title={MEND.unknown} of={advice.problems} />;
+  if (advice?.problems) return <Impossible of={advice.problems} />;
   const mending = advice?.mending;
   return (
     <section class="column mend">
@@ -41,6 +40,17 @@ function Repair({ wanted }: { wanted: Wanted }): VNode {
         {mending?.name ?? LAZY.coming}
       </Heading>
       {mending && <Whole of={mending} wanted={wanted} />}
+    </section>
+  );
+}
+
+function Impossible({ of }: { of: readonly Problem[] }): VNode {
+  return (
+    <section class="column">
+      <Heading of="impossible" level={isDesk.value ? 2 : 1}>
+        {MEND.unknown}
+      </Heading>
+      <Plain of={of.map(({ message, hint }) => `${message} ${hint}`)} />
     </section>
   );
 }

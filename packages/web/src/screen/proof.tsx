@@ -20,7 +20,7 @@ import {
 } from "../state/proof.ts";
 import { at, goTo, path, subject } from "../state/route.ts";
 import { isDesk } from "../state/view.ts";
-import { setDrives, work } from "../state/work.ts";
+import { isWorkKept, setDrives, work } from "../state/work.ts";
 import { LAZY, list } from "../text/en.ts";
 import { PROOF, REPAIRS } from "../text/en-mend.ts";
 import { Cautions } from "../ui/caution.tsx";
@@ -85,6 +85,7 @@ function Drives({ plan, repair, index }: DrivesProps): VNode {
       {!failure && (
         <Count plan={plan} clean={result?.cleanTrials ?? 0} believed={result?.believed} />
       )}
+      {!isWorkKept.value && <p class="wrong">{PROOF.notKept}</p>}
       {isProven && <Finish onClick={close}>{PROOF.close}</Finish>}
       {failure ? (
         <Failed of={failure} />

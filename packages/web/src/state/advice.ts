@@ -15,7 +15,7 @@ export const isPlanning = signal(false);
 /** What broke, in its own words. */
 export const adviceTrouble = signal<string | undefined>(undefined);
 
-/** Steps put off; only until the page is closed or another case is opened. */
+/** Steps put off, see `putOffKey`; only until the page is closed or another case is opened. */
 export const putOff = signal<ReadonlySet<string>>(new Set());
 
 /** First plan, so that something soon stands there; then a second one, where that was cheap. */
@@ -71,13 +71,20 @@ export function followPlan(): () => void {
     const id = caseId.value;
     forgetOther(id);
     const [hand, { open }] = [atHand.value, work.value];
-    const of = [id, profile.value, findings.value, repairs.value, hand, open];
+    const off = putOff.value;
+    const of = [id, profile.value, findings.value, repairs.value, hand, open, off];
     if (!profile.value || isClosed.value || thread.value === undefined) return;
     if (of.every((part, i) => part === planned[i])) return;
     isPlanning.value = true;
     const look = async (patienceMs: number): Promise<number> => {
       const began = performance.now();
-      const advice = await ask({ kind: "next", atHand: hand ?? {}, open, patienceMs });
+      const advice = await ask({
+        kind: "next",
+        atHand: hand ?? {},
+        open,
+        putOff: [...off],
+        patienceMs,
+      });
       if (!advice || caseId.peek() !== id) return Number.NaN;
       plan.value = advice.next;
       adviceTrouble.value = undefined;
@@ -93,6 +100,7 @@ export function followPlan(): () => void {
   });
 }
 
+/** `key`: see `putOffKey`. */
 export function putOffStep(key: string): void {
   putOff.value = new Set([...putOff.value, key]);
 }

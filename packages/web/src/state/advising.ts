@@ -23,6 +23,8 @@ export type AdviceQuestion =
       readonly atHand: AtHand;
       /** Ids of what is off the engine already. */
       readonly open: readonly string[];
+      /** Ids of checks that are put off. */
+      readonly putOff: readonly string[];
       /** After this the best plan so far is taken. */
       readonly patienceMs: number;
     }

@@ -19,6 +19,14 @@ export async function readCaseFile(file: Blob): Promise<FileReading> {
     return { problems: [{ code: "file-unreadable", path: "", message: FILE.notText, hint }] };
   }
   const { parseCase, parseJson } = await import("@half-order/core/wire");
+  const { allFindings } = await import("./prose.ts");
+  try {
+    // Answers and repairs can be checked only against whole tables.
+    await allFindings();
+  } catch {
+    const hint = FILE.noTablesHint;
+    return { problems: [{ code: "tables-missing", path: "", message: FILE.noTables, hint }] };
+  }
   try {
     const value = parseJson(text);
     const reading = parseCase(value);

@@ -3,6 +3,7 @@
 import type {
   CheckOutcome,
   CylinderName,
+  Engine,
   Finding,
   FindingRow,
   Next,
@@ -33,13 +34,18 @@ export function checkAddress(id: string, cylinders: readonly CylinderName[]): re
   return ["step", id, ...(cylinders.length > 0 ? [cylinders.join("+")] : [])];
 }
 
+/** By what a step is put off: a check wherever it would be made, a repair at its place. */
+export function putOffKey(step: NextStep): string {
+  return step.kind === "check" ? step.check : keyOfStep(step);
+}
+
 /**
  * The step to offer when some were put off: the planner's, else the next best check, else the first repair,
  * else somebody who has what it takes.
  */
 export function offered(plan: Next, putOff: ReadonlySet<string>): NextStep {
   const steps: readonly NextStep[] = [plan.step, ...worthwhile(plan.checks), ...plan.repairs];
-  return steps.find((step) => !putOff.has(keyOfStep(step))) ?? { kind: "call" };
+  return steps.find((step) => !putOff.has(putOffKey(step))) ?? { kind: "call" };
 }
 
 /** Checks that save more than they cost. */
@@ -57,11 +63,46 @@ export function otherChecks(plan: Next, step: NextStep): readonly NextCheck[] {
 export function looksOf(
   rows: readonly FindingRow[],
   cylinders: readonly CylinderName[],
+  engine: Engine,
 ): readonly Look[] {
-  return rows.flatMap((row): readonly Look[] => {
-    if (row.scope === "engine") return [{ row }];
-    const at = row.scope === "coil" ? cylinders.slice(0, 1) : cylinders;
-    return at.map((cylinder) => ({ row, cylinder }));
+  const looks = rows.flatMap((row): readonly Look[] =>
+    row.scope === "engine" ? [{ row }] : cylinders.map((cylinder) => ({ row, cylinder })),
+  );
+  const keys = looks.map((look) => keyOfLook(look, engine));
+  return looks.filter((_, i) => keys.indexOf(keys[i] ?? "") === i);
+}
+
+/** Cylinders, by index, that one answer is about: all that the coil fires, that the connector feeds. */
+export function servedBy(engine: Engine, { row, cylinder }: Look): readonly number[] {
+  const c = engine.names.findIndex((name) => String(name) === String(cylinder));
+  switch (row.scope) {
+    case "engine":
+      return [];
+    case "coil":
+      return engine.groups[engine.groupOf[c] ?? -1] ?? [c];
+    case "connector":
+      return engine.connectors.find(({ cylinders }) => cylinders.includes(c))?.cylinders ?? [c];
+    case "cylinder":
+      return [c];
+  }
+}
+
+/** Looks with one key are about the same thing. */
+export function keyOfLook(look: Look, engine: Engine): string {
+  return [look.row.id, ...servedBy(engine, look)].join(" ");
+}
+
+/** What was answered already, at whichever cylinder of the same coil or connector. */
+export function givenTo(
+  look: Look,
+  findings: readonly Finding[],
+  engine: Engine,
+): Finding | undefined {
+  const key = keyOfLook(look, engine);
+  return findings.findLast(({ finding, cylinder }) => {
+    if (finding !== look.row.id) return false;
+    const at = cylinder === undefined ? {} : { cylinder };
+    return keyOfLook({ row: look.row, ...at }, engine) === key;
   });
 }
 

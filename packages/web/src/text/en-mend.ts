@@ -34,7 +34,8 @@ export const STEP = {
   thenFirst: (name: string, chance: string): string => `then first: ${name}, ${chance}`,
   steps: "How",
   found: "What did you find?",
-  foundAt: (name: string): string => `Cylinder ${name}`,
+  foundAt: (count: number, names: string): string =>
+    count === 1 ? `Cylinder ${names}` : `Cylinders ${names}`,
   noted: "Noted",
   change: "Change",
   elsewhere: "Looked at others too? Note them as well",
@@ -114,6 +115,7 @@ export const PROOF = {
   before: "Before the first drive",
   beforeBody:
     "The answers from before the repair called for caution. Drive only when each of these is seen:",
+  notKept: "This device does not keep the drives: a reload would lose them.",
   noPlan:
     "No drive can be planned: this repair is for none of the faults that were likely. Drive as before, and read the codes afterwards.",
   drive: "Each drive",

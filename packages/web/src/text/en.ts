@@ -106,6 +106,8 @@ export const FILE = {
   title: "This file cannot be opened",
   notText: "The file could not be read.",
   notTextHint: "Choose it again; if that fails, copy it to this device first.",
+  noTables: "The page could not load what it needs to check the file.",
+  noTablesHint: "Go online, load the page again and open the file once more.",
   at: (path: string): string => `at ${path}`,
 };
 

@@ -13,7 +13,14 @@ import {
 import { atHand, findings, openCase, repairs } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
 import { at, goTo } from "../state/route.ts";
-import { checkAddress, keyOfStep, offered, spentMinutes, wantedOf } from "../state/step.ts";
+import {
+  checkAddress,
+  keyOfStep,
+  offered,
+  putOffKey,
+  spentMinutes,
+  wantedOf,
+} from "../state/step.ts";
 import { isDesk } from "../state/view.ts";
 import { work } from "../state/work.ts";
 import { MEND, REPAIRS, STEP, sayMinutes } from "../text/en-mend.ts";
@@ -91,7 +98,7 @@ function Repair({ step }: { step: NextRepair }): VNode {
       </a>
       <Dashed
         onClick={() => {
-          putOffStep(keyOfStep(step));
+          putOffStep(putOffKey(step));
           // On a phone the next one stands where the thumb is; a desk's heading takes the focus.
           if (isDesk.value) goTo("ranking");
         }}

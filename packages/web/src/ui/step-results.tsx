@@ -1,0 +1,184 @@
+// What a check at its place has shown: one question after the other, each answer noted with the case.
+import type {
+  CheckRow,
+  CylinderName,
+  Engine,
+  Finding,
+  FindingRow,
+  NextCheck,
+} from "@half-order/core";
+import type { VNode } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
+import { putOffStep } from "../state/advice.ts";
+import { findings, giveAnswer } from "../state/case.ts";
+import { findingRow, suits } from "../state/catalogue.ts";
+import { at, goTo } from "../state/route.ts";
+import {
+  checkAddress,
+  givenTo,
+  keyOfLook,
+  keyOfStep,
+  type Look,
+  looksOf,
+  servedBy,
+} from "../state/step.ts";
+import { setOpen, spend } from "../state/work.ts";
+import { sayAnswer } from "../text/answer.ts";
+import { list } from "../text/en.ts";
+import { STEP } from "../text/en-mend.ts";
+import { Answerer } from "./answerer.tsx";
+import { Dashed } from "./option.tsx";
+import { Part } from "./repair-part.tsx";
+
+interface CheckResultsProps {
+  readonly check: CheckRow;
+  readonly cylinders: readonly CylinderName[];
+  readonly engine: Engine;
+  readonly planned: NextCheck | undefined;
+  readonly isScreen: boolean;
+}
+
+/** One question after the other; what is noted can be changed until the screen is left. */
+export function CheckResults({
+  check,
+  cylinders,
+  engine,
+  planned,
+  isScreen,
+}: CheckResultsProps): VNode | null {
+  const [again, setAgain] = useState<string | undefined>(undefined);
+  const [isBegun, setBegun] = useState(false);
+  const looks = looksOf(rowsOf(check, engine), cylinders, engine);
+  if (looks.length === 0) return null;
+  const open = looks.filter((look) => !givenTo(look, findings.value, engine));
+  const current = looks.find((look) => keyOfLook(look, engine) === again) ?? open[0];
+  const note = (look: Look, answer: Finding["answer"]): void => {
+    if (planned && open.length === looks.length) begin(planned, look);
+    // An earlier answer to the same question is taken the place of.
+    const given = givenTo(look, findings.value, engine);
+    giveAnswer(look.row.id, answer, given?.cylinder ?? look.cylinder);
+    setAgain(undefined);
+    setBegun(true);
+    const left = open.filter((other) => other !== look).length;
+    if (left === 0) goTo("ranking");
+    // The plan is made anew with each answer: what was begun keeps the screen until it is done.
+    else if (!isScreen) goTo(...checkAddress(check.id, cylinders));
+  };
+  return (
+    <Part title={STEP.found} depth={isScreen ? 1 : 2}>
+      <Noted
+        of={looks.filter((look) => look !== current && !open.includes(look))}
+        engine={engine}
+        onChange={(look) => {
+          setAgain(keyOfLook(look, engine));
+          setBegun(true);
+        }}
+      />
+      {current && (
+        <Ask
+          key={keyOfLook(current, engine)}
+          look={current}
+          engine={engine}
+          takesFocus={isBegun}
+          onAnswer={(answer) => note(current, answer)}
+        />
+      )}
+      <Dashed
+        onClick={() => {
+          putOffStep(check.id);
+          goTo("ranking");
+        }}
+      >
+        {open.length < looks.length ? STEP.done : STEP.notNow}
+      </Dashed>
+      {looks.some(({ row }) => row.scope === "cylinder") &&
+        cylinders.length < engine.names.length && (
+          <a class="act-link" href={at("check", check.id)}>
+            {STEP.elsewhere}
+          </a>
+        )}
+    </Part>
+  );
+}
+
+function rowsOf(check: CheckRow, { ignition }: Engine): readonly FindingRow[] {
+  return check.yields.flatMap((id) => {
+    const row = findingRow(id);
+    return row && suits(row, ignition) ? [row] : [];
+  });
+}
+
+/** With its first answer a check has cost its minutes, and what came off for it is off. */
+function begin(step: NextCheck, { row, cylinder }: Look): void {
+  const shownBy = { finding: row.id, ...(cylinder === undefined ? {} : { cylinder }) };
+  spend({ step: keyOfStep(step), minutes: step.minutes, shownBy });
+  setOpen(step.opens.map(({ id }) => id));
+}
+
+interface AskProps {
+  readonly look: Look;
+  readonly engine: Engine;
+  /** After an answer the focus goes on to the next question; the first one leaves it to the heading. */
+  readonly takesFocus: boolean;
+  readonly onAnswer: (answer: Finding["answer"]) => void;
+}
+
+function Ask({ look, engine, takesFocus, onAnswer }: AskProps): VNode {
+  const { row } = look;
+  const ref = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (takesFocus) ref.current?.focus();
+  }, []);
+  return (
+    <section class="result" aria-label={row.ask}>
+      <p class="ask" ref={ref} tabIndex={-1}>
+        {sayLook(look, engine)}
+      </p>
+      {row.help && <p class="help">{row.help}</p>}
+      <Answerer
+        row={row}
+        engine={engine}
+        given={givenTo(look, findings.value, engine)?.answer}
+        onAnswer={onAnswer}
+      />
+    </section>
+  );
+}
+
+interface NotedProps {
+  readonly of: readonly Look[];
+  readonly engine: Engine;
+  readonly onChange: (look: Look) => void;
+}
+
+function Noted({ of, engine, onChange }: NotedProps): VNode | null {
+  if (of.length === 0) return null;
+  return (
+    <ul class="given" aria-label={STEP.noted}>
+      {of.map((look) => {
+        const asked = sayLook(look, engine);
+        const given = givenTo(look, findings.value, engine);
+        return (
+          <li key={asked}>
+            <span>
+              <small>{asked}</small>
+              {given && sayAnswer(look.row, given.answer)}
+            </span>
+            <button type="button" class="quiet" onClick={() => onChange(look)}>
+              {STEP.change}
+              <span class="vh">: {asked}</span>
+            </button>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+/** The question, with the cylinders where not all are meant. */
+function sayLook(look: Look, engine: Engine): string {
+  const at = servedBy(engine, look);
+  if (at.length === 0 || at.length === engine.names.length) return look.row.ask;
+  const names = at.map((c) => engine.names[c] ?? c);
+  return `${STEP.foundAt(names.length, list(names))}: ${look.row.ask}`;
+}
