@@ -124,7 +124,10 @@ describe("the commands in the README", () => {
   });
 
   it("ask for routes that exist", () => {
-    const source = ["app.ts", ...["catalogue", "health", "next", "rank"].map((name) => `route/${name}.ts`)]
+    const source = [
+      "app.ts",
+      ...["catalogue", "health", "next", "rank"].map((name) => `route/${name}.ts`),
+    ]
       .map((file) => read(`packages/server/src/${file}`))
       .join("\n");
     const routes = [...source.matchAll(/app\.(?:get|post)\(\s*"([^"]+)"/g)].map(

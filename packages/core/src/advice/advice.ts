@@ -70,6 +70,8 @@ export interface Next {
   readonly expectedMinutes: number;
   /** The same without any further check: repairs in the order that costs least. */
   readonly expectedMinutesWithoutChecks: number;
+  /** Chance that repairs alone, in the best order, end at a professional's. */
+  readonly callChance: number;
   /** Checks worth looking at, best first. */
   readonly checks: readonly NextCheck[];
   /** Repairs in the order in which they would be tried if nothing more were checked. */

@@ -28,6 +28,7 @@ export function sayPlan(prospect: Prospect, offer: Offer, plan: Plan, atHand: At
     step: chosen ? check(chosen) : sayStep(prospect, offer, step, atHand),
     expectedMinutes: plan.expectedCost,
     expectedMinutesWithoutChecks: plan.repairOrderCost,
+    callChance: plan.repairOrder.find((each) => each.step.kind === "call")?.reached ?? 0,
     checks: told.map(check),
     repairs: plan.repairOrder
       .flatMap(({ step: each }) =>

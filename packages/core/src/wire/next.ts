@@ -70,6 +70,7 @@ export const nextSchema: z.ZodType<Next, Next> = z
     step: z.union([checkSchema, repairSchema, callSchema]),
     expectedMinutes: minutes("From here until the engine runs right, parts and call included"),
     expectedMinutesWithoutChecks: minutes("The same with repairs only, in the best order"),
+    callChance: probability("That repairs alone, in the best order, end at a professional's"),
     checks: z.array(checkSchema).meta({ description: "Checks worth looking at, best first" }),
     repairs: z
       .array(repairSchema)

@@ -27,7 +27,8 @@ export function sayNext({ title, engine }: Case, advice: Next, knowledge: Knowle
         : wrapped("Next: hand it to a professional. Nothing at hand is likely to pay any more."),
     wrapped(
       `Expected from here until it runs right: ${sayMinutes(advice.expectedMinutes)}, parts counted ` +
-        `as time at your hour rate; ${sayMinutes(advice.expectedMinutesWithoutChecks)} without checks.`,
+        `as time at your hour rate; ${sayMinutes(advice.expectedMinutesWithoutChecks)} without checks. ` +
+        `${sayEnd(advice.callChance)}`,
     ),
     sayOthers(advice),
     sayWithheld(advice),
@@ -36,6 +37,11 @@ export function sayNext({ title, engine }: Case, advice: Next, knowledge: Knowle
     ),
   ];
   return parts.filter(Boolean).join("\n");
+}
+
+/** Hours that stand for a professional's bill are no hours of the user's. */
+function sayEnd(callChance: number): string {
+  return `With repairs alone it ends at a professional's with a chance of ${sayProbability(callChance)}.`;
 }
 
 function sayCheck(check: NextCheck, knowledge: Knowledge): string {

@@ -45,6 +45,8 @@ export const STEP = {
   expected: (minutes: string): string =>
     `Still to come: ${minutes} of your time, with the price of parts and of a call turned into time.`,
   without: (minutes: string): string => `With no further check: ${minutes}.`,
+  endsInCall: (chance: string): string =>
+    `With repairs alone it ends with a professional in ${chance}.`,
   costs: "All of it is an estimate.",
   check: "Check",
   checks: "Other checks",

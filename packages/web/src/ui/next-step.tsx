@@ -146,6 +146,7 @@ function Costs(): VNode | null {
       {spent > 0 && `${STEP.spent(sayMinutes(spent))} `}
       {STEP.expected(sayMinutes(now.expectedMinutes))}{" "}
       {saves && `${STEP.without(sayMinutes(now.expectedMinutesWithoutChecks))} `}
+      {now.callChance >= CALL_TELLING && `${STEP.endsInCall(chanceText(now.callChance))} `}
       {STEP.costs}
     </p>
   );
@@ -153,6 +154,9 @@ function Costs(): VNode | null {
 
 /** Minutes that one plan must be better than another before it is said. */
 const WORTH_TELLING = 5;
+
+/** From this chance on it is said that a professional may have to finish it. */
+const CALL_TELLING = 0.1;
 
 function More(): VNode {
   return (
