@@ -7,7 +7,6 @@ import {
   type FindingRow,
   type IgnitionKind,
 } from "@half-order/core";
-import { facts } from "./facts.ts";
 
 const findingRows = new Map(FINDINGS.map((row) => [row.id, row]));
 const checkRows = new Map(CHECKS.map((row) => [row.id, row]));
