@@ -7,6 +7,7 @@ import { compile } from "../packages/core/dist/compile/compile.js";
 import { resolveEngine } from "../packages/core/dist/engine/resolve-engine.js";
 import { FINDINGS, KNOWLEDGE, profileById, rank } from "../packages/core/dist/index.js";
 import { posterior } from "../packages/core/dist/inference/posterior.js";
+import { benchNext } from "./bench/next.mjs";
 import { benchPage } from "./bench/page.mjs";
 import { plannerTables } from "./bench/planner.mjs";
 
@@ -371,6 +372,7 @@ cylinderTable();
 answerTable();
 const differs = peerTable();
 plannerTables({ random, heading, table, ms });
+await benchNext();
 await benchPage();
 console.log(`\nTook ${((performance.now() - began) / 1000).toFixed(0)} s.`);
 if (differs) {

@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 import { brotliCompressSync, gzipSync } from "node:zlib";
 
 /** Below this nothing is won. */
-const WORTH_COMPRESSING = 1000;
+const WORTH_COMPRESSING = 200;
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const dist = join(root, "packages/web/dist");

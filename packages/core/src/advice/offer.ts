@@ -22,7 +22,7 @@ export interface Offer {
 }
 
 /** Checks that the planner weighs: those that tell most for their minutes. */
-const CHECKS_WEIGHED = 24;
+const CHECKS_WEIGHED = 16;
 /** A check that tells less than this is none. */
 const LEAST_BITS = 0.005;
 /** Withheld steps that are told. */

@@ -35,7 +35,7 @@ export interface Prospect {
 }
 
 /** States kept over all engines: rarer ones do not turn a plan. */
-const MOST_STATES = 300;
+const MOST_STATES = 200;
 
 interface Known {
   readonly findings: readonly Finding[];
