@@ -1,6 +1,7 @@
 // Which files of knowledge does the build put beside the page's scripts?
-import { CHECKS, FAULTS, FINDINGS, KNOWLEDGE } from "@half-order/core";
-import { outlineOf, packFaults, wordsOf } from "./src/packed/pack.ts";
+import { CHECKS, DRIVE_RULES, FAULTS, FINDINGS, KNOWLEDGE } from "@half-order/core";
+import { allLines, firstLines, outlineOf, packFaults, wordsOf } from "./src/packed/pack.ts";
+import { outlineOfRule, restOfRule } from "./src/packed/pack-drive.ts";
 
 /** By file name, what is in it. */
 export function packedFiles(): Readonly<Record<string, unknown>> {
@@ -12,14 +13,20 @@ export function packedFiles(): Readonly<Record<string, unknown>> {
   const isFirst = (id: string): boolean => findings.get(id)?.first !== undefined;
   const first = { ...rest, company: company.filter(({ finding }) => isFirst(finding)) };
   const words = wordsOf(FAULTS, CHECKS);
+  const packed = packFaults(faults, FINDINGS);
   return {
     "asked.json": {
       findings: FINDINGS.map((row) => (row.first === undefined ? outlineOf(row) : row)),
-      checks: CHECKS.map((row) => ({ ...row, steps: [] })),
     },
-    "faults.json": { ...packFaults(faults, FINDINGS), others: first },
+    "faults.json": {
+      ...firstLines(packed, FINDINGS),
+      drive: DRIVE_RULES.map(outlineOfRule),
+      others: first,
+    },
+    "lines.json": { ...allLines(packed), drive: DRIVE_RULES.map(restOfRule) },
     "later.json": {
       findings: FINDINGS.filter(({ first }) => first === undefined),
+      checks: CHECKS.map((row) => ({ ...row, steps: [] })),
       others: { repairs, access, company },
     },
     "fault-words.json": words.faults,

@@ -46,13 +46,24 @@ const GROUPS = [
   },
   { name: "page", test: /web\/src\/(?:page|screen\/pick)\.tsx$/, priority: 3 },
   { name: "asked", test: /web\/src\/packed\/(?:asked|check|fetched|finding)\.ts$/, priority: 4 },
-  { name: "case", test: /web\/src\/screen\/(?:case|question|check)\.tsx$/, priority: 1 },
+  {
+    name: "weigh",
+    test: /core\/src\/(?:compile\/|inference\/(?!state|sensitivity|shake)|explain\/(?:rank|mixture)\.ts|service\/(?:drive|missing-cylinder)\.ts|knowledge\/drive-level\.ts)/,
+    priority: 2,
+  },
+  {
+    name: "drive-answer",
+    test: /web\/src\/(?:ui\/drive-answer\.tsx|state\/(?:drive|mended)\.ts)$/,
+    priority: 1,
+  },
+  { name: "case", test: /web\/src\/screen\/(?:case|question)\.tsx$/, priority: 1 },
 ];
 
 /** The tables travel as data, packed small (see `src/packed/pack.ts`), and not as script. */
 const STAND_INS = [
   { find: /^.*\/knowledge\/knowledge\.ts$/, replacement: source("packed/knowledge.ts") },
   { find: /^.*\/knowledge\/finding\.ts$/, replacement: source("packed/finding.ts") },
+  { find: /^.*\/knowledge\/drive-rule\.ts$/, replacement: source("packed/drive-rule.ts") },
   { find: /^.*\/knowledge\/repair\.ts$/, replacement: source("packed/repair.ts") },
   { find: /^.*\/knowledge\/check\.ts$/, replacement: source("packed/check.ts") },
   { find: /^\.\/page-words\.ts$/, replacement: source("packed/page-words.ts") },

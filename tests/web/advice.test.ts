@@ -20,13 +20,13 @@ import {
 import { beforeEach, describe, expect, it } from "vitest";
 import { REPAIR_RESULT_ROWS } from "../../packages/core/src/knowledge/repair-result.ts";
 import { beginCase } from "../../packages/web/src/state/case.ts";
+import { seemsMended } from "../../packages/web/src/state/mended.ts";
 import {
   DRIVES,
   failureOf,
   nameOfDrive,
   provenIndex,
   resultAfter,
-  seemsMended,
 } from "../../packages/web/src/state/proof.ts";
 import {
   checkAddress,
@@ -53,7 +53,7 @@ import {
   tick,
   work,
 } from "../../packages/web/src/state/work.ts";
-import { DRIVE } from "../../packages/web/src/text/en-drive.ts";
+import { DRIVE_IN_FULL } from "../../packages/web/src/text/en-drive-in-full.ts";
 import { MEND, sayMinutes } from "../../packages/web/src/text/en-mend.ts";
 import { answer } from "../../packages/web/src/thread.ts";
 
@@ -75,7 +75,8 @@ function repair(id: string, cylinders: readonly number[] = []): NextRepair {
 
 function planOf(step: Next["step"], parts: Partial<Next> = {}): Next {
   const nothing = { checks: [], repairs: [], withheld: [] };
-  return { step, expectedMinutes: 60, expectedMinutesWithoutChecks: 90, ...nothing, ...parts };
+  const costs = { expectedMinutes: 60, expectedMinutesWithoutChecks: 90, callChance: 0.2 };
+  return { step, ...costs, ...nothing, ...parts };
 }
 
 describe("the offered step", () => {
@@ -279,7 +280,7 @@ describe("the words", () => {
   });
 
   it("know every level of driving", () => {
-    expect(Object.keys(DRIVE.levels)).toEqual([...DRIVE_LEVELS]);
+    expect(Object.keys(DRIVE_IN_FULL.levels)).toEqual([...DRIVE_LEVELS]);
   });
 
   it.each([
@@ -298,7 +299,7 @@ describe("the thread", () => {
   const about = { profile: tern, findings: CODES, repairs: [] };
 
   it("says of driving what the library says", async () => {
-    const thought = await answer({ ...about, advice: { kind: "drive" } });
+    const thought = await answer({ ...about, advice: { kind: "drive", isInFull: false } });
     expect(thought.advice?.drive).toEqual(driveAdvice(tern, CODES));
   });
 
@@ -345,7 +346,7 @@ describe("every engine that comes along", () => {
   it("gets an answer about driving as soon as the lamp is known", () => {
     for (const profile of allProfiles()) {
       const advice = driveAdvice(profile, [{ finding: "lamp", answer: "blinking" }]);
-      expect(advice.level && DRIVE.levels[advice.level.level]).toBe("be towed");
+      expect(advice.level && DRIVE_IN_FULL.levels[advice.level.level]).toBe("be towed");
       expect(driveAdvice(profile, []).ask).toBe("lamp");
     }
   });

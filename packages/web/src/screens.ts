@@ -59,3 +59,15 @@ export const NEXT_STEP: ScreenEntry = {
   frame: "panel",
   load: async () => (await import("./ui/next-step.tsx")).NextStepCard,
 };
+
+/** Stands below the fault that is picked in the ranking. */
+export const FAULT_DETAIL: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/fault-detail.tsx")).PickedFault,
+};
+
+/** Stands among the notes of a ranking while the firing order is not known. */
+export const ORDERS: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/orders.tsx")).OrdersOfRanking,
+};

@@ -1,19 +1,20 @@
 // The thread's side of the reasoning: answers each question of the page. Only it loads the fault tables.
-import { FAULTS, FINDINGS, InputError, rank, why } from "@half-order/core";
+import { FAULTS, FINDINGS, InputError, rank } from "@half-order/core";
 import type { Facts, Question, Thought } from "./state/thinker.ts";
+import { adviseDrive } from "./thread-drive.ts";
 import { fillKnowledge } from "./thread-tables.ts";
 
 /** Fetches what the question needs, and answers it. */
 export async function answer(question: Question): Promise<Thought> {
   const isFirst = question.findings.every(({ finding }) => firstFindings.has(finding));
   const { advice } = question;
-  const asksMore = advice !== undefined && advice.kind !== "drive";
+  const asksMore = advice !== undefined && (advice.kind !== "drive" || advice.isInFull);
   if (!isFirst || asksMore || question.repairs.length > 0) await fillKnowledge();
-  if (!advice) return think(question);
-  if (advice.kind === "drive") {
-    const { adviseDrive } = await import("./thread-drive.ts");
-    return { advice: adviseDrive(question) };
+  if (!advice) {
+    if (!question.of) return think(question);
+    return (await import("./thread-ledger.ts")).explain(question);
   }
+  if (advice.kind === "drive") return { advice: adviseDrive(question) };
   const { advise } = await import("./thread-advice.ts");
   return { advice: advise(question, advice) };
 }
@@ -22,10 +23,9 @@ const firstFindings = new Set(
   FINDINGS.filter(({ first }) => first !== undefined).map(({ id }) => id),
 );
 
-/** What the library says; problems of the input are an answer too. */
-export function think({ profile, findings, repairs, of, tolerance }: Question): Thought {
+/** The ranking; problems of the input are an answer too. */
+export function think({ profile, findings, repairs, tolerance }: Question): Thought {
   try {
-    if (of) return { ledger: why(profile, findings, of, { repairs }) };
     const options = { repairs, ...(tolerance === undefined ? {} : { tolerance }) };
     return { ranking: rank(profile, findings, options), facts };
   } catch (error) {

@@ -1,16 +1,29 @@
 // Stands in for the tables put together where the page is built; only the thread that weighs loads it.
-import { CAUTIONS, type FaultRow, type Knowledge } from "@half-order/core";
+import { CAUTIONS, type DriveRuleRow, type FaultRow, type Knowledge } from "@half-order/core";
 import address from "#packed/faults.json?url";
-import { fillFindings, onFilled } from "./asked.ts";
-import { CHECKS } from "./check.ts";
+import linesAddress from "#packed/lines.json?url";
+import { CHECKS, FINDINGS, fillFindings, onFilled } from "./asked.ts";
 import { fetched } from "./fetched.ts";
-import { FINDINGS } from "./finding.ts";
-import { type PackedFaults, unpackFaults } from "./pack.ts";
+import { type PackedFaults, type PackedLines, unpackFaults, unpackLines } from "./pack.ts";
+import { type DriveOutline, type DriveRest, fromOutlineOfRule } from "./pack-drive.ts";
 
-type Others = Omit<Knowledge, "faults" | "findings" | "checks" | "cautions" | "repairs" | "access">;
+interface First extends PackedFaults {
+  readonly drive: readonly DriveOutline[];
+  readonly others: Omit<
+    Knowledge,
+    "faults" | "findings" | "checks" | "cautions" | "repairs" | "access"
+  >;
+}
 
-const packed = await fetched<PackedFaults & { readonly others: Others }>(address);
+interface Rest extends PackedLines {
+  readonly drive: readonly DriveRest[];
+}
 
+const packed = await fetched<First>(address);
+
+export const DRIVE_RULES: readonly DriveRuleRow[] = packed.drive.map(fromOutlineOfRule);
+
+/** With the signs and risks of the first questions alone, until they are filled in. */
 export const FAULTS: readonly FaultRow[] = unpackFaults(packed, FINDINGS);
 
 export const KNOWLEDGE: Knowledge = {
@@ -26,7 +39,20 @@ export const KNOWLEDGE: Knowledge = {
 // Whoever asks for all findings: a case that is read from a file holds repairs too.
 onFilled(({ others }) => Object.assign(KNOWLEDGE, others));
 
-/** Fills in what a first ranking can do without; rejects when it cannot be had now. */
-export async function fillKnowledge(): Promise<void> {
-  await fillFindings();
+let whole: Promise<void> | undefined;
+
+/** Fills in what a first ranking can do without, once; rejects when it cannot be had now. */
+export function fillKnowledge(): Promise<void> {
+  whole ??= Promise.all([fetched<Rest>(linesAddress), fillFindings()]).then(([rest]) => {
+    unpackLines(rest, FINDINGS).forEach((lines, i) => {
+      Object.assign(FAULTS[i] ?? {}, lines);
+    });
+    rest.drive.forEach((words, i) => {
+      Object.assign(DRIVE_RULES[i] ?? {}, words);
+    });
+  });
+  whole.catch(() => {
+    whole = undefined;
+  });
+  return whole;
 }

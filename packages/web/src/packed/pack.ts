@@ -1,6 +1,6 @@
-// How do the tables travel? Faults name findings, options and grounds by number, and the long prose
-// goes in a file of its own, which is fetched when a screen needs it. Packing and unpacking stand side
-// by side; the build packs, the page and its thread unpack.
+// How do the tables travel? Faults name findings, options and grounds by number, what the first questions do
+// not touch comes later, and the long prose goes in a file of its own, fetched when a screen needs it.
+// Packing and unpacking stand side by side; the build packs, the page and its thread unpack.
 import type { CheckRow, FaultRow, FindingRow, Grounds } from "@half-order/core";
 
 /** Number of the finding, number of the grounds (0: none), then option and figure in turn. */
@@ -8,12 +8,20 @@ type Line = readonly (string | number)[];
 
 type Bare = Omit<FaultRow, "about" | "mend" | "signs" | "risks">;
 
+interface Lines {
+  readonly signs: readonly Line[];
+  readonly risks: readonly Line[];
+}
+
 export interface PackedFaults {
   readonly grounds: readonly Grounds[];
-  readonly rows: readonly (Bare & {
-    readonly signs: readonly Line[];
-    readonly risks: readonly Line[];
-  })[];
+  readonly rows: readonly (Bare & Lines)[];
+}
+
+/** Signs and risks alone, fault by fault in their order. */
+export interface PackedLines {
+  readonly grounds: readonly Grounds[];
+  readonly rows: readonly Lines[];
 }
 
 /** Long prose of faults and checks, by id. */
@@ -55,11 +63,45 @@ export function packFaults(
 
 type Figures = Readonly<Partial<Record<string, number>>>;
 
-/** The rows as they were, with empty prose. */
-export function unpackFaults(
+/** Only what the first questions touch; a ranking of their answers needs no more. */
+export function firstLines(
   { rows, grounds }: PackedFaults,
   findings: readonly FindingRow[],
+): PackedFaults {
+  const isFirst = ([of]: Line): boolean => findings[Number(of)]?.first !== undefined;
+  const narrow = ({ signs, risks }: Lines): Lines => ({
+    signs: signs.filter(isFirst),
+    risks: risks.filter(isFirst),
+  });
+  return { rows: rows.map((row) => ({ ...row, ...narrow(row) })), grounds };
+}
+
+/** All signs and risks, without the rest of the faults. */
+export function allLines({ rows, grounds }: PackedFaults): PackedLines {
+  return { rows: rows.map(({ signs, risks }) => ({ signs, risks })), grounds };
+}
+
+/** The rows as they were, with empty prose. */
+export function unpackFaults(
+  packed: PackedFaults,
+  findings: readonly FindingRow[],
 ): readonly FaultRow[] {
+  const lines = unpackLines(packed, findings);
+  return packed.rows.map((row, i) => ({
+    ...row,
+    about: "",
+    mend: "",
+    ...(lines[i] as UnpackedLines),
+  }));
+}
+
+type UnpackedLines = Pick<FaultRow, "signs" | "risks">;
+
+/** Signs and risks as they were; the findings that they name must be whole. */
+export function unpackLines(
+  { rows, grounds }: PackedLines,
+  findings: readonly FindingRow[],
+): readonly UnpackedLines[] {
   const read = (
     line: Line,
   ): { finding: string; figures: Record<string, number>; under: object } => {
@@ -75,10 +117,7 @@ export function unpackFaults(
     const stated = grounds[Number(under) - 1];
     return { finding: row?.id ?? "", figures, under: stated ? { grounds: stated } : {} };
   };
-  return rows.map(({ signs, risks, ...rest }) => ({
-    ...rest,
-    about: "",
-    mend: "",
+  return rows.map(({ signs, risks }) => ({
     signs: signs
       .map(read)
       .map(({ finding, figures, under }) => ({ finding, gives: figures, ...under })),
@@ -88,10 +127,22 @@ export function unpackFaults(
   }));
 }
 
-/** A finding that is not among the first questions, until its row is fetched: enough to name it by. */
-export function outlineOf({ id, topic, kind, scope, options, grounds }: FindingRow): FindingRow {
-  const names = Object.keys(options).map((option) => [option, { say: option, chance: 0 }]);
-  return { id, ask: "", topic, kind, scope, options: Object.fromEntries(names), grounds };
+/** A finding that is not among the first questions, until its row is fetched: enough to know it by. */
+export type Outline = readonly [
+  string,
+  FindingRow["topic"],
+  FindingRow["kind"],
+  FindingRow["scope"],
+];
+
+export function outlineOf({ id, topic, kind, scope }: FindingRow): Outline {
+  return [id, topic, kind, scope];
+}
+
+/** A row whose question, options and grounds are still to come. */
+export function fromOutline([id, topic, kind, scope]: Outline): FindingRow {
+  const grounds = { basis: "memory", confidence: "low" } as const;
+  return { id, ask: "", topic, kind, scope, options: {}, grounds };
 }
 
 /** The prose that packed rows leave out. */

@@ -3,20 +3,27 @@ import type { DriveAdvice, DriveRuleRow, LimpHome } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { repairs } from "../state/case.ts";
-import { drive, followDrive, isDriveUnknown } from "../state/drive.ts";
-import { seemsMended } from "../state/proof.ts";
+import {
+  drive,
+  followDriveInFull,
+  isDriveUnknown,
+  isInFull,
+  isRestMissing,
+} from "../state/drive.ts";
+import { seemsMended } from "../state/mended.ts";
 import { sayAbout, toUnit, units } from "../state/unit.ts";
 import { isDesk } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
-import { LEDGER, list } from "../text/en.ts";
+import { LAZY, LEDGER, list } from "../text/en.ts";
 import { DRIVE } from "../text/en-drive.ts";
+import { DRIVE_IN_FULL } from "../text/en-drive-in-full.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Sign } from "../ui/drive-answer.tsx";
 import { Heading } from "../ui/heading.tsx";
 import { Ordered, Part, Plain } from "../ui/repair-part.tsx";
 
 export function Drive(): VNode {
-  useEffect(followDrive, []);
+  useEffect(followDriveInFull, []);
   const now = drive.value;
   const level = now?.level;
   return (
@@ -30,9 +37,27 @@ export function Drive(): VNode {
           {now ? (level?.say ?? (now.ask ? DRIVE.ask : DRIVE.nothing)) : DRIVE.title}
         </Heading>
       </div>
-      {now && <Whole of={now} />}
+      {now && (isInFull.value ? <Whole of={now} /> : <Soon of={now} />)}
       {isDriveUnknown.value && <p class="caution">{DRIVE.unknown}</p>}
     </section>
+  );
+}
+
+/** What is known before the rest of the words has come, or where it cannot be had. */
+function Soon({ of }: { of: DriveAdvice }): VNode {
+  return (
+    <>
+      {of.ask && <AskLamp isKnown={of.level !== undefined} finding={of.ask} />}
+      <Cautions ids={of.cautions} />
+      {of.level && (
+        <Part title={DRIVE_IN_FULL.steps}>
+          <Ordered of={of.level.steps} />
+        </Part>
+      )}
+      <p class="help" role={isRestMissing.value ? "alert" : undefined}>
+        {isRestMissing.value ? LAZY.failed : LAZY.coming}
+      </p>
+    </>
   );
 }
 
@@ -41,7 +66,7 @@ function Whole({ of }: { of: DriveAdvice }): VNode {
   return (
     <>
       {of.ask && <AskLamp isKnown={level !== undefined} finding={of.ask} />}
-      {!level && <p class="help">{DRIVE.nothingMore}</p>}
+      {!level && <p class="help">{DRIVE_IN_FULL.nothingMore}</p>}
       {seemsMended(repairs.value) && (
         <p>
           {DRIVE.before} {DRIVE.beforeMore}
@@ -49,24 +74,24 @@ function Whole({ of }: { of: DriveAdvice }): VNode {
       )}
       <Cautions ids={of.cautions} />
       {level && (
-        <Part title={DRIVE.steps}>
+        <Part title={DRIVE_IN_FULL.steps}>
           <Ordered of={level.steps} />
         </Part>
       )}
       {rules.length > 0 && (
-        <Part title={DRIVE.why}>
+        <Part title={DRIVE_IN_FULL.why}>
           <ul class="reasons">
             {rules.map((rule) => (
               <Reason key={rule.id} of={rule} isStrictest={rule.level === level?.level} />
             ))}
           </ul>
-          {missing.length > 0 && <p class="help">{DRIVE.missing(list(missing))}</p>}
+          {missing.length > 0 && <p class="help">{DRIVE_IN_FULL.missing(list(missing))}</p>}
         </Part>
       )}
       {never.length > 0 && <Never of={never} />}
       {limpHome && <Limp of={limpHome} />}
-      <p class="fine">{DRIVE.rules}</p>
-      <p class="fine">{DRIVE.overruled}</p>
+      <p class="fine">{DRIVE_IN_FULL.rules}</p>
+      <p class="fine">{DRIVE_IN_FULL.overruled}</p>
     </>
   );
 }
@@ -74,7 +99,7 @@ function Whole({ of }: { of: DriveAdvice }): VNode {
 function AskLamp({ isKnown, finding }: { isKnown: boolean; finding: string }): VNode {
   return (
     <div>
-      {isKnown && <p>{DRIVE.askMore}</p>}
+      {isKnown && <p>{DRIVE_IN_FULL.askMore}</p>}
       <a class="option is-finish" href={askFrom("drive", finding)}>
         {DRIVE.askLink}
       </a>
@@ -93,9 +118,9 @@ function Reason({ of, isStrictest }: ReasonProps): VNode {
       <p>
         {of.reason} <small class="grounds">{LEDGER.grounds[of.grounds.basis]}</small>
       </p>
-      {!isStrictest && <p class="help">{DRIVE.calls(DRIVE.levels[of.level])}</p>}
+      {!isStrictest && <p class="help">{DRIVE_IN_FULL.calls(DRIVE_IN_FULL.levels[of.level])}</p>}
       <p>
-        <b>{DRIVE.lifts}:</b> {of.lifts}
+        <b>{DRIVE_IN_FULL.lifts}:</b> {of.lifts}
       </p>
     </li>
   );
@@ -103,7 +128,7 @@ function Reason({ of, isStrictest }: ReasonProps): VNode {
 
 function Never({ of, depth = 1 }: { of: readonly string[]; depth?: 1 | 2 }): VNode {
   return (
-    <Part title={DRIVE.never} kind="caution" depth={depth}>
+    <Part title={DRIVE_IN_FULL.never} kind="caution" depth={depth}>
       <ul class="never">
         {of.map((say) => (
           <li key={say}>{say}</li>
@@ -117,16 +142,16 @@ function Limp({ of }: { of: LimpHome }): VNode {
   const { limits, fuelCut } = of;
   const far = units.value.distance;
   const facts = [
-    [DRIVE.speed, `${speedIn(limits.maxSpeedKmh)} ${DRIVE.speedIn[far]}`],
-    [DRIVE.distance, sayAbout(limits.maxDistanceKm, "distance", 1)],
-    [DRIVE.revs, DRIVE.revsOf(String(limits.rpm[0]), String(limits.rpm[1]))],
-    [DRIVE.look, DRIVE.lookEvery(limits.lookEveryMin)],
+    [DRIVE_IN_FULL.speed, `${speedIn(limits.maxSpeedKmh)} ${DRIVE_IN_FULL.speedIn[far]}`],
+    [DRIVE_IN_FULL.distance, sayAbout(limits.maxDistanceKm, "distance", 1)],
+    [DRIVE_IN_FULL.revs, DRIVE_IN_FULL.revsOf(String(limits.rpm[0]), String(limits.rpm[1]))],
+    [DRIVE_IN_FULL.look, DRIVE_IN_FULL.lookEvery(limits.lookEveryMin)],
   ] as const;
   return (
     <>
-      <Part title={DRIVE.limp}>
+      <Part title={DRIVE_IN_FULL.limp}>
         <p>
-          <b>{DRIVE.limits}:</b>
+          <b>{DRIVE_IN_FULL.limits}:</b>
         </p>
         <dl>
           {facts.map(([term, say]) => (
@@ -136,22 +161,22 @@ function Limp({ of }: { of: LimpHome }): VNode {
             </div>
           ))}
         </dl>
-        <p class="help">{DRIVE.limitsMore}</p>
+        <p class="help">{DRIVE_IN_FULL.limitsMore}</p>
         <Ordered of={of.steps} />
       </Part>
       <Never of={of.never} />
-      <Part title={DRIVE.tow}>
+      <Part title={DRIVE_IN_FULL.tow}>
         <Plain of={of.towInstead} />
       </Part>
       <details class="topic">
-        <summary>{DRIVE.fuelCut}</summary>
+        <summary>{DRIVE_IN_FULL.fuelCut}</summary>
         <div class="aside">
           <Cautions ids={fuelCut.cautions} />
           <Never of={fuelCut.never} />
           <Ordered of={fuelCut.steps} />
         </div>
       </details>
-      <Part title={DRIVE.afterwards}>
+      <Part title={DRIVE_IN_FULL.afterwards}>
         <Plain of={of.afterwards} />
       </Part>
     </>

@@ -5,7 +5,7 @@ import { useState } from "preact/hooks";
 import { openCase } from "../state/case.ts";
 import { chooseHand, hand, isHandKept } from "../state/hand.ts";
 import { at } from "../state/route.ts";
-import { CHECK } from "../text/en.ts";
+import { CHECK } from "../text/en-check.ts";
 import { HAND } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 import { Option } from "../ui/option.tsx";

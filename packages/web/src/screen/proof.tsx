@@ -9,7 +9,7 @@ import {
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { closeAsMended, openCase, reopen, repairs, setRepairResult } from "../state/case.ts";
-import { drive, followDrive } from "../state/drive.ts";
+import { drive, followDriveInFull, isInFull, isRestMissing } from "../state/drive.ts";
 import {
   DRIVES,
   type DriveName,
@@ -135,13 +135,17 @@ function Count({ plan, clean, believed = plan.belief }: CountProps): VNode {
 
 /** What called for caution before the repair must be seen to be gone. */
 function BeforeFirst(): VNode | null {
-  useEffect(followDrive, []);
+  useEffect(followDriveInFull, []);
   const rules = drive.value?.rules.filter(({ level }) => !MILD.includes(level)) ?? [];
   if (rules.length === 0) return null;
   return (
     <Part title={PROOF.before} kind="caution">
       <p>{PROOF.beforeBody}</p>
-      <Plain of={rules.map(({ lifts }) => lifts)} />
+      {isInFull.value ? (
+        <Plain of={rules.map(({ lifts }) => lifts)} />
+      ) : (
+        <p>{isRestMissing.value ? LAZY.failed : LAZY.coming}</p>
+      )}
     </Part>
   );
 }

@@ -2,19 +2,21 @@
 import type { Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
+import { FAULT_DETAIL, ORDERS } from "../screens.ts";
 import { findings } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import type { PartGroup } from "../state/group.ts";
 import { breakdown, isWeighing, problems, ranking } from "../state/thinking.ts";
-import { drawn, groups, isDesk, keyOf, picked } from "../state/view.ts";
+import { drawn, groups, isDesk, picked } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { ANSWERS, RANKING } from "../text/en.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Bar, Chance, chanceText } from "../ui/chance.tsx";
-import { Apart, Conflict, Orders, PutRight } from "../ui/finding-of-ranking.tsx";
+import { Apart, Conflict, PutRight } from "../ui/finding-of-ranking.tsx";
 import { Heading } from "../ui/heading.tsx";
+import { Lazy } from "../ui/lazy.tsx";
 import { Problems } from "../ui/problems.tsx";
-import { FaultDetail, RankedRow } from "../ui/ranked-row.tsx";
+import { RankedRow } from "../ui/ranked-row.tsx";
 
 /** Rows shown at first. */
 const SHOWN = 6;
@@ -53,7 +55,6 @@ function Ranked({ now }: { now: Ranking }): VNode {
   const shown = isLong ? known : known.slice(0, SHOWN);
   const rest = known.length - SHOWN;
   const place = shown.filter(({ probability }) => probability > now.somethingElse).length;
-  const current = picked.value;
   return (
     <>
       <Cautions ids={now.cautions} />
@@ -68,7 +69,7 @@ function Ranked({ now }: { now: Ranking }): VNode {
           {isLong ? RANKING.fewer : RANKING.more(rest)}
         </button>
       )}
-      {isDesk.value && current && <FaultDetail of={current} key={keyOf(current)} />}
+      {isDesk.value && picked.value && <Lazy entry={FAULT_DETAIL} />}
     </>
   );
 
@@ -85,7 +86,7 @@ export function RankingNotes(): VNode | null {
     <div class="notes">
       <PutRight now={now} />
       <Apart now={now} />
-      <Orders now={now} />
+      {now.orders && <Lazy entry={ORDERS} />}
       <section class="print-only">
         <h2 class="minor">{ANSWERS.title}</h2>
         <ul class="group">

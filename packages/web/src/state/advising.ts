@@ -17,7 +17,11 @@ export interface Wanted {
 }
 
 export type AdviceQuestion =
-  | { readonly kind: "drive" }
+  | {
+      readonly kind: "drive";
+      /** Also what would change the answer, and what never to do. */
+      readonly isInFull: boolean;
+    }
   | {
       readonly kind: "next";
       readonly atHand: AtHand;

@@ -7,16 +7,17 @@ import {
   type FindingRow,
   type IgnitionKind,
 } from "@half-order/core";
+import { hasAllFindings } from "./prose.ts";
 
 const findingRows = new Map(FINDINGS.map((row) => [row.id, row]));
-const checkRows = new Map(CHECKS.map((row) => [row.id, row]));
 
 export function findingRow(id: string | undefined): FindingRow | undefined {
   return findingRows.get(id ?? "");
 }
 
+/** `undefined` too while the checks are on their way; a component that asks is drawn again when they have come. */
 export function checkRow(id: string | undefined): CheckRow | undefined {
-  return checkRows.get(id ?? "");
+  return hasAllFindings() ? CHECKS.find((row) => row.id === id) : undefined;
 }
 
 /** True when a finding or check is asked of this ignition kind. */

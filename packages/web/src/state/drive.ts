@@ -1,6 +1,6 @@
 // May the engine of the open case be driven? Asked after each answer, and never kept waiting by a plan.
 import type { DriveAdvice } from "@half-order/core";
-import { effect, signal } from "@preact/signals";
+import { batch, effect, signal } from "@preact/signals";
 import { caseId, findings, profile } from "./case.ts";
 import { Thinker } from "./thinker.ts";
 import { thread } from "./thinking.ts";
@@ -9,6 +9,17 @@ import { thread } from "./thinking.ts";
 export const drive = signal<DriveAdvice | undefined>(undefined);
 /** True when there can be no answer: an answer of before would be no answer now. */
 export const isDriveUnknown = signal(false);
+/** Whether somebody reads the answer in full, whether it is there in full, and whether that failed. */
+const wantsAll = signal(false);
+export const isInFull = signal(false);
+export const isRestMissing = signal(false);
+
+/** Asks for the answer in full from now on. */
+export function followDriveInFull(): void {
+  isRestMissing.value = false;
+  wantsAll.value = true;
+  followDrive();
+}
 
 let warner: Thinker | undefined;
 let isFollowing = false;
@@ -19,9 +30,11 @@ export function followDrive(): void {
   isFollowing = true;
   let last: string | undefined;
   effect(() => {
+    const inFull = wantsAll.value;
     const [id, known, given, script] = [caseId.value, profile.value, findings.value, thread.value];
     if (id !== last) {
       drive.value = undefined;
+      isInFull.value = false;
       isDriveUnknown.value = false;
     }
     last = id;
@@ -29,13 +42,21 @@ export function followDrive(): void {
     warner ??= new Thinker(script);
     const tell = (advice: DriveAdvice | undefined): void => {
       if (caseId.peek() !== id) return;
-      drive.value = advice;
-      isDriveUnknown.value = advice === undefined;
+      batch(() => {
+        drive.value = advice;
+        isInFull.value = inFull && advice !== undefined;
+        isDriveUnknown.value = advice === undefined;
+      });
     };
-    warner.ask({ profile: known, findings: given, repairs: [], advice: { kind: "drive" } }).then(
+    const question = { kind: "drive", isInFull: inFull } as const;
+    warner.ask({ profile: known, findings: given, repairs: [], advice: question }).then(
       ({ advice }) => tell(advice?.drive),
-      // Said where the answer would stand.
-      () => tell(undefined),
+      () => {
+        // Said where the answer would stand; what it rests on may be had even so.
+        if (!inFull) return tell(undefined);
+        isRestMissing.value = true;
+        wantsAll.value = false;
+      },
     );
   });
 }

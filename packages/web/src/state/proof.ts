@@ -16,11 +16,6 @@ export function nameOfDrive({ misfire, isCodeBack = false }: TrialOutcome): Driv
   return isCodeBack ? "code" : "clean";
 }
 
-/** True while the last repair seems to have cured: the answers then tell of the engine before it. */
-export function seemsMended(repairs: readonly RepairDone[]): boolean {
-  return repairs.at(-1)?.result === "cured";
-}
-
 /** The repair to prove: the one that is asked for, else the last that seemed to cure. */
 export function provenIndex(repairs: readonly RepairDone[], asked: string | undefined): number {
   const index = Number(asked ?? "");

@@ -235,47 +235,12 @@ export const PICTURE = {
 };
 
 export const LEDGER = {
-  title: (name: string): string => `Why: ${name}`,
-  before: "Before any finding",
-  now: "Odds now",
-  unit: "dB",
-  unitLong: "decibans",
-  adding: "Adding up the column …",
-  what: "What is a deciban?",
-  explain:
-    "The column is kept in decibans (dB), steps of belief that simply add up. 10 dB make the odds ten times higher, 3 dB double them, 0 changes nothing, and minus takes away. At 0 dB the odds are even: 5 in 10.",
   grounds: {
     published: "published",
     "common practice": "common practice",
     memory: "estimate",
   } satisfies Record<Basis, string>,
   cylinder: (name: string): string => `cylinder ${name}`,
-  finding: "Finding",
-  weight: "Weight, dB",
-  empty: "No finding speaks yet. This is how often such engines come in with this fault.",
-};
-
-export const CHECK = {
-  check: "Check",
-  minutes: (n: number): string => (n === 1 ? "1 minute" : `${n} minutes`),
-  tools: {
-    none: "bare hands",
-    light: "a light",
-    "hand tools": "hand tools",
-    "spark tester": "a spark tester",
-    meter: "a meter",
-    "code reader": "a code reader",
-    gauge: "a gauge",
-    scope: "an oscilloscope",
-    "test lamp": "a test lamp",
-    "smoke machine": "a smoke machine",
-  } as Readonly<Record<string, string>>,
-  skills: ["anyone", "a handy person", "a practised hand", "a skilled hand", "a professional"],
-  looksAt: (name: string): string => `looks at: ${name}`,
-  found: "What did you find?",
-  mean: "What a result would mean",
-  meanAt: (where: string): string => ` at ${where}`,
-  thenFirst: (name: string, chance: string): string => `then first: ${name}, ${chance}`,
 };
 
 export const ADD = {

@@ -1,20 +1,20 @@
 // Asks a finding of the whole engine, or of one cylinder or coil after the other.
 import type { Answer, CylinderName, Engine, FindingRow } from "@half-order/core";
-import type { VNode } from "preact";
+import type { ComponentType, VNode } from "preact";
 import { useState } from "preact/hooks";
 import { answerOf, answersOf, engines, giveAnswer } from "../state/case.ts";
 import { type Target, type TargetKind, targetKind, targetsOf } from "../state/catalogue.ts";
 import { QUESTION } from "../text/en.ts";
 import { Answerer } from "./answerer.tsx";
-import { Meaning } from "./meaning.tsx";
+import type { MeaningProps } from "./meaning.tsx";
 
 interface AskerProps {
   readonly row: FindingRow;
   readonly engine: Engine;
   /** Cylinders under suspicion: asked of first. */
   readonly suspects?: readonly CylinderName[];
-  /** True where it is told what each result would mean. */
-  readonly hasMeaning?: boolean;
+  /** Given where it is told what each result would mean. */
+  readonly meaning?: ComponentType<MeaningProps>;
   /** Hears how many options are ticked and not confirmed. */
   readonly onTicks?: (ticks: number) => void;
   readonly onAnswered: () => void;
@@ -41,8 +41,8 @@ export function Asker(props: AskerProps): VNode {
         onAnswer={answer}
         {...(props.onTicks ? { onTicks: props.onTicks } : {})}
       />
-      {props.hasMeaning && (
-        <Meaning
+      {props.meaning && (
+        <props.meaning
           key={cylinder}
           row={row}
           cylinder={cylinder}

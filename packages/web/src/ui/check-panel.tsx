@@ -7,10 +7,12 @@ import { isDone, putOffCheck } from "../state/next-check.ts";
 import { stepsOf } from "../state/prose.ts";
 import { goTo } from "../state/route.ts";
 import { drawn, isDesk } from "../state/view.ts";
-import { CHECK, QUESTION } from "../text/en.ts";
+import { QUESTION } from "../text/en.ts";
+import { CHECK } from "../text/en-check.ts";
 import { Asker } from "./asker.tsx";
 import { Cautions } from "./caution.tsx";
 import { Heading, Under } from "./heading.tsx";
+import { Meaning } from "./meaning.tsx";
 import { Dashed } from "./option.tsx";
 
 function CheckFacts({ check }: { check: CheckRow }): VNode {
@@ -83,7 +85,13 @@ function Results({ check, suspects, level }: ResultsProps): VNode | null {
             {row.ask}
           </Under>
           {row.help && <p class="help">{row.help}</p>}
-          <Asker row={row} engine={engine} suspects={suspects} hasMeaning onAnswered={onAnswered} />
+          <Asker
+            row={row}
+            engine={engine}
+            suspects={suspects}
+            meaning={Meaning}
+            onAnswered={onAnswered}
+          />
         </section>
       ))}
       <Dashed

@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { openCase, repairs } from "../state/case.ts";
 import { drive, followDrive, isDriveUnknown } from "../state/drive.ts";
-import { seemsMended } from "../state/proof.ts";
+import { seemsMended } from "../state/mended.ts";
 import { at, screen } from "../state/route.ts";
 import { askFrom, openQuestion } from "../state/way.ts";
 import { DRIVE } from "../text/en-drive.ts";

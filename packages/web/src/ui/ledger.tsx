@@ -8,6 +8,7 @@ import { ledger, wanted } from "../state/thinking.ts";
 import { isDesk } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { LEDGER, RANKING } from "../text/en.ts";
+import { COLUMN } from "../text/en-column.ts";
 import { chanceText } from "./chance.tsx";
 import { column, sayDb } from "./column.ts";
 import { Under } from "./heading.tsx";
@@ -29,12 +30,12 @@ export function Because({ fault, place, probability }: BecauseProps): VNode {
       {isHere ? (
         <Column of={known} probability={probability} />
       ) : (
-        <p class="help">{LEDGER.adding}</p>
+        <p class="help">{COLUMN.adding}</p>
       )}
-      {isHere && known.lines.length === 0 && <p class="help">{LEDGER.empty}</p>}
+      {isHere && known.lines.length === 0 && <p class="help">{COLUMN.empty}</p>}
       <details>
-        <summary>{LEDGER.what}</summary>
-        <p>{LEDGER.explain}</p>
+        <summary>{COLUMN.what}</summary>
+        <p>{COLUMN.explain}</p>
       </details>
     </section>
   );
@@ -50,13 +51,13 @@ function Column({ of, probability }: { of: Ledger; probability: number }): VNode
     <table class="ledger">
       <thead class="vh">
         <tr>
-          <th scope="col">{LEDGER.finding}</th>
-          <th scope="col">{LEDGER.weight}</th>
+          <th scope="col">{COLUMN.finding}</th>
+          <th scope="col">{COLUMN.weight}</th>
         </tr>
       </thead>
       <tbody>
         <tr>
-          <th scope="row">{LEDGER.before}</th>
+          <th scope="row">{COLUMN.before}</th>
           <td class="db">{sayDb(prior)}</td>
         </tr>
         {of.lines.map((line, i) => (
@@ -66,11 +67,11 @@ function Column({ of, probability }: { of: Ledger; probability: number }): VNode
       <tfoot>
         <tr>
           <th scope="row">
-            {LEDGER.now}
+            {COLUMN.now}
             <small>{chanceText(probability)}</small>
           </th>
           <td class="db">
-            {sayDb(sum)} <abbr title={LEDGER.unitLong}>{LEDGER.unit}</abbr>
+            {sayDb(sum)} <abbr title={COLUMN.unitLong}>{COLUMN.unit}</abbr>
           </td>
         </tr>
       </tfoot>

@@ -3,10 +3,11 @@ import type { CylinderName, FindingRow, Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { rankingIf } from "../state/thinking.ts";
-import { CHECK, QUESTION, RANKING } from "../text/en.ts";
+import { QUESTION, RANKING } from "../text/en.ts";
+import { CHECK } from "../text/en-check.ts";
 import { chanceText } from "./chance.tsx";
 
-interface MeaningProps {
+export interface MeaningProps {
   readonly row: FindingRow;
   /** Of which the answer would be; none where the finding is of the whole engine. */
   readonly cylinder: CylinderName | undefined;

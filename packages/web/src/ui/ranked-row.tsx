@@ -1,16 +1,14 @@
-// One part of the ranking, the ways in which it may have failed, and what there is to say of one of them.
+// One part of the ranking, and the ways in which it may have failed.
 import type { RankedFault } from "@half-order/core";
 import type { VNode } from "preact";
 import { Glyph } from "../diagram/glyph.tsx";
-import { checkRow } from "../state/catalogue.ts";
+import { FAULT_DETAIL } from "../screens.ts";
 import type { PartGroup } from "../state/group.ts";
-import { faultWords } from "../state/prose.ts";
-import { at } from "../state/route.ts";
 import { drawn, isChosen, isDesk, keyOf, pick, picked, placesOf, pointed } from "../state/view.ts";
 import { sayPart } from "../text/answer.ts";
-import { LEDGER, RANKING } from "../text/en.ts";
+import { RANKING } from "../text/en.ts";
 import { Bar, Chance } from "./chance.tsx";
-import { Because } from "./ledger.tsx";
+import { Lazy } from "./lazy.tsx";
 
 interface RankedRowProps {
   readonly of: PartGroup;
@@ -54,7 +52,7 @@ export function RankedRow({ of, isLeader }: RankedRowProps): VNode | null {
       <Chance of={of.probability} isEach={of.places.length > 1} />
       <Bar of={of.probability} isLeader={isLeader} />
       {isOpen && isChosen.value && hasMany && <Ways of={of} current={current} />}
-      {isOpen && !isDesk.value && <FaultDetail of={current} />}
+      {isOpen && !isDesk.value && <Lazy entry={FAULT_DETAIL} />}
     </li>
   );
 }
@@ -77,32 +75,5 @@ function Ways({ of, current }: WaysProps): VNode {
         </li>
       ))}
     </ul>
-  );
-}
-
-/** What the fault is, why it stands here, what looks at it and what mends it. */
-export function FaultDetail({ of }: { of: RankedFault }): VNode {
-  const check = checkRow(of.firstCheck);
-  const words = faultWords(of.fault);
-  return (
-    <section class="detail" aria-label={LEDGER.title(of.name)}>
-      <h2>{of.name}</h2>
-      <p>{words?.about}</p>
-      <dl class="facts-of">
-        {check && (
-          <div class="fact">
-            <dt>{RANKING.look}</dt>
-            <dd>
-              <a href={at("check", check.id)}>{check.name}</a>
-            </dd>
-          </div>
-        )}
-        <div class="fact">
-          <dt>{RANKING.mend}</dt>
-          <dd>{words?.mend}</dd>
-        </div>
-      </dl>
-      <Because fault={of.fault} place={of.place} probability={of.probability} />
-    </section>
   );
 }

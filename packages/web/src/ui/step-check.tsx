@@ -8,7 +8,8 @@ import { keyAt, keyOfStep, offInShort, servedBy, toldOutcomes } from "../state/s
 import { drawn, isDesk } from "../state/view.ts";
 import { setOpen } from "../state/work.ts";
 import { sayAnswer } from "../text/answer.ts";
-import { CHECK, list } from "../text/en.ts";
+import { list } from "../text/en.ts";
+import { CHECK } from "../text/en-check.ts";
 import { STEP, sayMinutes } from "../text/en-mend.ts";
 import { Cautions } from "./caution.tsx";
 import { chanceText } from "./chance.tsx";
