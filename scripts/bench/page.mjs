@@ -157,6 +157,8 @@ async function answers(browser, address) {
   );
   console.log("Longest task of the page meanwhile, ms");
   console.log(`  ${longest > 0 ? longest.toFixed(0) : "under 50"}, ${tasks.length} of 50 or more`);
+  // What the next step still fetches is no longer of interest.
+  await context.unrouteAll({ behavior: "ignoreErrors" });
   await context.close();
 }
 

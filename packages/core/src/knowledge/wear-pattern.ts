@@ -37,8 +37,8 @@ const HABIT: Grounds = { basis: "common practice", confidence: "medium" };
 export const WEAR_PATTERNS: readonly WearPatternRow[] = [
   {
     id: "even",
-    say: "All plugs have worn alike.",
-    look: "Nothing stands out; the set goes by its distance.",
+    say: "All gaps have grown alike.",
+    look: "By its gap no plug stands out; one that looks unlike the others still does.",
     grounds: HABIT,
   },
   {

@@ -37,16 +37,19 @@ export interface SheetProps {
   readonly look: Look;
   /** Milliseconds since 1970 of the last change. */
   readonly changed: number;
+  /** Whether one may drive, in a line. */
+  readonly driving?: string;
   /** Stands beside the findings on paper, e.g. the way back into the case. */
   readonly children?: ComponentChildren;
 }
 
-export function Sheet({ doc, engine, ranking, look, changed, children }: SheetProps): VNode {
+export function Sheet(props: SheetProps): VNode {
+  const { doc, engine, ranking, look, children } = props;
   // Rows that are not whole yet would be without their questions.
   const lines = hasAllFindings() ? answerLines(doc.findings, findingRow) : undefined;
   return (
     <article class="sheet">
-      <SheetHead doc={doc} engine={engine} changed={changed} />
+      <SheetHead {...props} />
       <div class="sheet-side">
         <div class="sheet-picture">
           <Dial engine={engine} look={look} />
@@ -83,11 +86,7 @@ export function Sheet({ doc, engine, ranking, look, changed, children }: SheetPr
   );
 }
 
-function SheetHead({
-  doc,
-  engine,
-  changed,
-}: Pick<SheetProps, "doc" | "engine" | "changed">): VNode {
+function SheetHead({ doc, engine, changed, driving }: SheetProps): VNode {
   const name = sayProfile(doc.engine);
   const facts = sayEngine(engine.profile);
   return (
@@ -100,6 +99,11 @@ function SheetHead({
       {doc.note && (
         <p>
           <b>{SHEET.note}:</b> {doc.note}
+        </p>
+      )}
+      {driving !== undefined && !doc.closed && (
+        <p>
+          <b>{driving}</b>
         </p>
       )}
       {doc.closed && <p>{SHEET.closed(sayMoment(doc.closed))}</p>}

@@ -1,8 +1,10 @@
 // Handing over: one page to print, and a link that carries the case in itself.
 import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
 import { QrSquare, Share, useCaseLink } from "../hand-over/share.tsx";
 import { Sheet } from "../hand-over/sheet.tsx";
 import { openCase } from "../state/case.ts";
+import { drive, followDrive } from "../state/drive.ts";
 import { saveCaseFile } from "../state/file.ts";
 import { isWeighing, ranking } from "../state/thinking.ts";
 import { drawn, look } from "../state/view.ts";
@@ -16,6 +18,8 @@ export function HandOver(): VNode | null {
   const kept = openCase.value;
   const engine = drawn.value;
   const link = useCaseLink(kept?.doc);
+  useEffect(followDrive, []);
+  const driving = drive.value?.level?.say;
   if (!kept || !engine) return null;
   return (
     <section class="hand-over">
@@ -40,6 +44,7 @@ export function HandOver(): VNode | null {
         ranking={isWeighing.value ? undefined : ranking.value}
         look={look.value}
         changed={kept.changed}
+        {...(driving === undefined ? {} : { driving })}
       >
         <div class="sheet-qr">
           <QrSquare link={link} caption={SHEET.scan} />

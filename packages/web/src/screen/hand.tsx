@@ -41,6 +41,11 @@ export function Hand(): VNode {
         ))}
       </Group>
       <Group title={HAND.tools}>
+        <Option
+          say={HAND.bareHands}
+          isGiven={now.tools?.length === 0}
+          onClick={() => (now.tools?.length === 0 ? set({}, "tools") : set({ tools: [] }))}
+        />
         {TOOLS.map((tool) => (
           <Option
             key={tool}

@@ -60,7 +60,10 @@ export const STEP = {
     skill: "it asks for more practice",
     place: "not at this place",
   } satisfies Record<Withheld["why"], string>,
-  hand: "Change what is at hand",
+  hand: "Say what is at hand: place, tools, skill",
+  noStart: "Not now: the engine must stay off. Leave every check that needs it running.",
+  shortRun:
+    "This is not driving, and still hard on the catalyst: start it for this check alone, in the open, for a minute at most. Not at all when it smells of petrol, smokes or knocks.",
   repair: "Repair",
   price: (price: string): string => `parts for about ${price}`,
   mend: "How it is mended, and put back",

@@ -19,7 +19,7 @@ export const CASES = {
 
 export const HAND = {
   title: "What you have at hand",
-  help: "Checks and repairs are then chosen to suit. Nothing said means nothing is ruled out.",
+  help: "Checks and repairs are then chosen to suit. While nothing is ticked under a question, nothing is ruled out by it.",
   where: "Where is the car?",
   places: {
     roadside: "At the roadside",
@@ -27,6 +27,7 @@ export const HAND = {
     workshop: "In a workshop",
   } as Readonly<Record<string, string>>,
   tools: "What lies ready?",
+  bareHands: "Nothing: bare hands only",
   skill: "Who does it?",
   prices: "What does it cost you?",
   pricesHelp: "In your own money, roughly. Empty fields take usual proportions.",

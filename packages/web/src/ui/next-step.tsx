@@ -168,6 +168,11 @@ function More(): VNode {
           {STEP.others}
         </a>
       )}
+      {!atHand.value && (
+        <a class="act-link" href={at("hand")}>
+          {STEP.hand}
+        </a>
+      )}
       {repairs.value.length > 0 && (
         <a class="act-link" href={at("repairs")}>
           {REPAIRS.title} ({repairs.value.length})

@@ -3,6 +3,7 @@ import type { CylinderName, Finding, FindingRow, NextCheck } from "@half-order/c
 import type { VNode } from "preact";
 import { plan } from "../state/advice.ts";
 import { checkRow, findingRow } from "../state/catalogue.ts";
+import { drive } from "../state/drive.ts";
 import { stepsOf } from "../state/prose.ts";
 import { keyAt, keyOfStep, offInShort, servedBy, toldOutcomes } from "../state/step.ts";
 import { drawn, isDesk } from "../state/view.ts";
@@ -45,6 +46,7 @@ export function StepCheck({ id, cylinders, isScreen = false }: StepCheckProps): 
       ) : (
         <h3 class="act">{check.name}</h3>
       )}
+      <Running ids={check.cautions} />
       <Cautions ids={check.cautions} />
       {planned && planned.opens.length > 0 && <Opens of={planned} depth={depth} />}
       <Part title={STEP.steps} depth={depth}>
@@ -54,6 +56,17 @@ export function StepCheck({ id, cylinders, isScreen = false }: StepCheckProps): 
       <CheckResults key={key} {...{ check, cylinders, engine, planned, isScreen }} />
     </article>
   );
+}
+
+/** Cautions of checks that want the engine to run. */
+const RUNS: readonly string[] = ["exhaust-gas", "moving-parts"];
+
+/** A check with the engine running, while the answer on driving says to leave it off. */
+function Running({ ids }: { ids: readonly string[] }): VNode | null {
+  const level = drive.value?.level?.level;
+  if (!ids.some((id) => RUNS.includes(id))) return null;
+  if (level === "stop-now") return <p class="wrong">{STEP.noStart}</p>;
+  return level === "do-not-drive" ? <p class="wrong">{STEP.shortRun}</p> : null;
 }
 
 interface StepFactsProps {
