@@ -18,6 +18,8 @@ describe("half-order next", () => {
     expect(code).toBe(0);
     expect(out).toMatch(/^Hill: /);
     expect(out).toMatch(/Next: /);
+    expect(out.indexOf("DO NOT DRIVE")).toBeGreaterThan(0);
+    expect(out.indexOf("DO NOT DRIVE")).toBeLessThan(out.indexOf("Next: "));
     expect(out).toMatch(/Expected from here until it runs right/);
     const caution = out.indexOf("CAUTION");
     if (caution >= 0 && out.includes("  1. ")) expect(caution).toBeLessThan(out.indexOf("  1. "));

@@ -82,6 +82,11 @@ describe("the next step", () => {
     expect(step).toEqual({ kind: "call" });
   });
 
+  it("stays in reason for somebody whose time costs nothing", () => {
+    const { expectedMinutes } = next(rail, PAIR, { ...quick, atHand: { hourRate: 0 } });
+    expect(expectedMinutes).toBeLessThan(450 * 60);
+  });
+
   it("never costs more than repairs alone", () => {
     for (const name of ["a", "b", "c", "d", "e"]) {
       const { engine, findings } = caseOf(name);

@@ -30,9 +30,12 @@ export function refusal(
   return isBarred || demand.minutes > limit.mostMinutes ? "place" : undefined;
 }
 
+/** Time that costs nothing would make every part dearer than any work. */
+const LEAST_HOUR_RATE = 1;
+
 /** What a price is worth in minutes of the user's own time. */
 export function inMinutes(price: number, { hourRate }: AtHand): number {
-  return (price / Math.max(1e-6, hourRate ?? USUAL_HOUR_RATE)) * 60;
+  return (price / Math.max(LEAST_HOUR_RATE, hourRate ?? USUAL_HOUR_RATE)) * 60;
 }
 
 export function priceOf(parts: PartsPrice, { partsPrice }: AtHand): number {

@@ -2,6 +2,7 @@
 import {
   type CheckOutcome,
   type CylinderName,
+  driveAdvice,
   type Knowledge,
   type Next,
   type NextCheck,
@@ -16,10 +17,15 @@ const MORE_TOLD = 5;
 /** Outcomes rarer than this are not worth a line. */
 const WORTH_SAYING = 0.01;
 
-export function sayNext({ title, engine }: Case, advice: Next, knowledge: Knowledge): string {
+export function sayNext(
+  { title, engine, findings }: Case,
+  advice: Next,
+  knowledge: Knowledge,
+): string {
   const { step } = advice;
   const parts = [
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
+    sayDriving(engine, findings),
     step.kind === "check"
       ? sayCheck(step, knowledge)
       : step.kind === "repair"
@@ -37,6 +43,13 @@ export function sayNext({ title, engine }: Case, advice: Next, knowledge: Knowle
     ),
   ];
   return parts.filter(Boolean).join("\n");
+}
+
+/** No check is worth a drive that the rules forbid. */
+function sayDriving(engine: Case["engine"], findings: Case["findings"]): string {
+  const { level } = driveAdvice(engine, findings);
+  if (level?.level !== "stop-now" && level?.level !== "do-not-drive") return "";
+  return wrapped(`${level.say.toUpperCase()} "half-order drive" says why.`);
 }
 
 /** Hours that stand for a professional's bill are no hours of the user's. */
