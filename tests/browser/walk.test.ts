@@ -29,7 +29,8 @@ describe.skipIf(!CHROMIUM)("a walk from the start to a ranking", () => {
     await tapOn(page, "In a V");
     await tapOn(page, /^A coil rail/);
     await tapOn(page, /^1-2-3-4-5-6/);
-    expect(await page.getByText("Stopped somewhere safe?").isVisible()).toBe(true);
+    // The heading may be there a moment before its text.
+    await page.getByText("Stopped somewhere safe?").waitFor();
     await tapOn(page, /^Blinking now/);
     await page.locator(".foot .so-far", { hasText: "Likely so far" }).waitFor();
     await tapOn(page, "Can't tell");
