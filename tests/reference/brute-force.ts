@@ -44,12 +44,15 @@ export function bruteForce(model: DiagnosisModel, most = 3): PlainPosterior {
 
 function subsets(model: DiagnosisModel, most: number): number[][] {
   const found: number[][] = [];
-  for (let bits = 1; bits < 2 ** model.faults; bits++) {
-    const faults = Array.from({ length: model.faults }, (_, f) => f).filter((f) => (bits >> f) & 1);
-    if (faults.length > most) continue;
-    if (faults.length > 1 && faults.some((f) => model.alone[f])) continue;
-    found.push(faults);
-  }
+  const extend = (faults: number[], from: number): void => {
+    for (let f = from; f < model.faults; f++) {
+      const more = [...faults, f];
+      if (more.length > 1 && more.some((each) => model.alone[each])) continue;
+      found.push(more);
+      if (more.length < most) extend(more, f + 1);
+    }
+  };
+  extend([], 0);
   return found;
 }
 

@@ -5,7 +5,7 @@ import { instanceKey } from "../compile/prior.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { posterior } from "../inference/posterior.ts";
 import { type Flip, type FlipOptions, flip, type Weight } from "../inference/sensitivity.ts";
-import { shakenModel } from "../inference/shake.ts";
+import { shakerOf } from "../inference/shake.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import type { DiagnosisModel, Observation } from "../model/diagnosis-model.ts";
 import { type Random, randomOf } from "../units/random.ts";
@@ -221,10 +221,10 @@ function stabilityOf(
     return numbers.get(id) as number;
   });
   const three = firstFaults(posterior(model, PAIRS), 3);
+  const shakeModel = shakerOf(model, typeOf);
   let [first, firstThree] = [0, 0];
   for (let shake = 0; shake < shakes; shake++) {
-    const shaken = shakenModel(model, typeOf, { sigma, random });
-    const then = firstFaults(posterior(shaken, PAIRS), 3);
+    const then = firstFaults(posterior(shakeModel({ sigma, random }), PAIRS), 3);
     if (then[0] === three[0]) first++;
     if (then.every((fault) => three.includes(fault))) firstThree++;
   }

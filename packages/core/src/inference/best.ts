@@ -1,6 +1,7 @@
 // The likeliest hypotheses. A hypothesis cannot be likelier than its least likely member, so only faults
 // whose own probability reaches that of the last one kept need to be combined.
-import { type Scale, weigh } from "./weigh.ts";
+import type { Pair } from "./triples.ts";
+import { type Scale, weighPair } from "./weigh.ts";
 
 export interface Hypothesis {
   readonly faults: readonly number[];
@@ -10,39 +11,67 @@ export interface Hypothesis {
 /** More faults than this are never combined; with so many alike none of the hypotheses stands out. */
 const MOST_COMBINED = 24;
 
-/** The `keep` heaviest hypotheses, given each fault's weight by itself and in all hypotheses. */
+export interface Weights {
+  /** By fault: by itself, and in all hypotheses. */
+  readonly single: Float64Array;
+  readonly fault: Float64Array;
+  /** Undefined where there are no hypotheses of two. */
+  readonly hasPairs: boolean;
+  /** A pair with its thirds; undefined where there are none. */
+  readonly pairOf: ((a: number, b: number) => Pair) | undefined;
+}
+
+/** The `keep` heaviest hypotheses. */
 export function bestHypotheses(
   scale: Scale,
-  singles: Float64Array,
-  summed: Float64Array,
-  { most, keep }: { readonly most: 1 | 2 | 3; readonly keep: number },
+  { single, fault, hasPairs, pairOf }: Weights,
+  keep: number,
 ): readonly Hypothesis[] {
-  let best = heaviest(
-    Array.from(singles, (weight, f) => ({ faults: [f], weight })),
-    keep,
-  );
-  for (let count = 2; count <= most; count++) {
-    const least = best.at(-1)?.weight ?? 0;
-    const members = Array.from(singles.keys())
-      .filter((f) => !scale.model.alone[f] && (summed[f] as number) >= least)
-      .sort((f, g) => (summed[g] as number) - (summed[f] as number))
-      .slice(0, MOST_COMBINED);
-    const found = combined(members, count)
-      .map((faults) => ({ faults, weight: weigh(scale, faults) }))
-      .filter(({ weight }) => weight >= least);
-    best = heaviest([...best, ...found], keep);
-  }
+  let best: readonly Hypothesis[] = [];
+  const add = (found: readonly Hypothesis[]): void => {
+    best = [...best, ...found].sort((a, b) => b.weight - a.weight).slice(0, keep);
+  };
+  add(Array.from(single, (weight, f) => ({ faults: [f], weight })));
+  if (hasPairs) add(pairsOf(scale, likely(scale, fault, best)));
+  if (pairOf) add(triplesOf(pairOf, likely(scale, fault, best), best.at(-1)?.weight ?? 0));
   return best;
 }
 
-/** All choices of so many, each in the order of the list. */
-function combined(list: readonly number[], count: number): readonly (readonly number[])[] {
-  if (count === 0) return [[]];
-  return list.flatMap((first, i) =>
-    combined(list.slice(i + 1), count - 1).map((rest) => [first, ...rest]),
+/** Faults that can be part of a hypothesis better than the last, likeliest first. */
+function likely(
+  { model }: Scale,
+  fault: Float64Array,
+  best: readonly Hypothesis[],
+): readonly number[] {
+  const least = best.at(-1)?.weight ?? 0;
+  return Array.from(fault.keys())
+    .filter((f) => !model.alone[f] && (fault[f] as number) >= least)
+    .sort((f, g) => (fault[g] as number) - (fault[f] as number))
+    .slice(0, MOST_COMBINED);
+}
+
+function pairsOf(scale: Scale, members: readonly number[]): readonly Hypothesis[] {
+  return members.flatMap((f, i) =>
+    members.slice(i + 1).map((g) => ({ faults: [f, g], weight: weighPair(scale, f, g) })),
   );
 }
 
-function heaviest(found: readonly Hypothesis[], keep: number): readonly Hypothesis[] {
-  return [...found].sort((a, b) => b.weight - a.weight).slice(0, keep);
+function triplesOf(
+  pairOf: (a: number, b: number) => Pair,
+  members: readonly number[],
+  least: number,
+): readonly Hypothesis[] {
+  const found: Hypothesis[] = [];
+  members.forEach((f, i) => {
+    for (let j = i + 1; j < members.length - 1; j++) {
+      const g = members[j] as number;
+      const { weightWith } = pairOf(f, g);
+      for (let k = j + 1; k < members.length; k++) {
+        const h = members[k] as number;
+        const weight = weightWith(h);
+        if (weight >= least) found.push({ faults: [f, g, h], weight });
+      }
+    }
+  });
+  return found;
 }

@@ -32,11 +32,18 @@ export function companyOf(faults: number, evidence: Evidence, { links }: LinkTab
   const solo = new Float64Array(faults).fill(1);
   const factor = new Float64Array(faults * faults).fill(1);
   const knows = new Uint8Array(faults * faults);
+  const known: number[][] = Array.from({ length: faults }, () => []);
   const both = (a: number, b: number, times: number): void => {
-    for (const at of [a * faults + b, b * faults + a]) {
-      factor[at] = (factor[at] as number) * times;
-      knows[at] = 1;
+    const ab = a * faults + b;
+    const ba = b * faults + a;
+    if (!knows[ab]) {
+      known[a]?.push(b);
+      known[b]?.push(a);
     }
+    knows[ab] = 1;
+    knows[ba] = 1;
+    factor[ab] = (factor[ab] as number) * times;
+    factor[ba] = factor[ab] as number;
   };
   const rowsOf: Row[][] = Array.from({ length: faults }, () => []);
   for (const row of evidence.local) {
@@ -47,21 +54,16 @@ export function companyOf(faults: number, evidence: Evidence, { links }: LinkTab
       rowsOf[a]?.push(row);
       for (let j = i + 1; j < speakers.length; j++) {
         const b = speakers[j] as number;
-        both(a, b, said(row, [a, b]) / own / alone(row, b));
+        const other = alone(row, b);
+        const two = row.isChoice ? (own + other) / 2 : said(row, [a, b]);
+        both(a, b, two / own / other);
       }
     });
   }
   for (const { a, b, times } of links) both(a, b, times);
+  for (const list of known) list.sort((a, b) => a - b);
   const weight = solo.map((own, f) => own * (evidence.plain[f] as number));
-  return { solo, weight, factor, knows, known: knownOf(knows, faults), shared: sharedBy(rowsOf) };
-}
-
-function knownOf(knows: Uint8Array, faults: number): number[][] {
-  return Array.from({ length: faults }, (_, a) => {
-    const known: number[] = [];
-    for (let b = 0; b < faults; b++) if (knows[a * faults + b]) known.push(b);
-    return known;
-  });
+  return { solo, weight, factor, knows, known, shared: sharedBy(rowsOf) };
 }
 
 function sharedBy(rowsOf: readonly (readonly Row[])[]) {
@@ -77,29 +79,30 @@ function sharedBy(rowsOf: readonly (readonly Row[])[]) {
 
 /** What the rows that three share say more than the product of what they say of pairs. */
 export function threefold(shared: readonly Row[], a: number, b: number, c: number): number {
-  let product = 1;
+  let above = 1;
+  let below = 1;
   for (let i = 0; i < shared.length; i++) {
     const { isChoice, gain, say } = shared[i] as Row;
-    const z = say[c] as number;
+    let z = say[c] as number;
     if (isChoice ? z < 0 : z <= 0) continue;
-    const x = say[a] as number;
-    const y = say[b] as number;
-    product *= isChoice
-      ? ofThree(Math.max(NOTHING, x), Math.max(NOTHING, y), Math.max(NOTHING, z))
-      : ofThreeSigns(gain, 1 - x, 1 - y, 1 - z);
+    let x = say[a] as number;
+    let y = say[b] as number;
+    if (isChoice) {
+      // the mean of three times each of them, by the means of two
+      x = Math.max(NOTHING, x);
+      y = Math.max(NOTHING, y);
+      z = Math.max(NOTHING, z);
+      above *= (8 / 3) * (x + y + z) * x * y * z;
+      below *= (x + y) * (x + z) * (y + z);
+    } else {
+      // the same of a sign, from the chances of not causing it
+      const all = 1 + gain;
+      x = 1 - x;
+      y = 1 - y;
+      z = 1 - z;
+      above *= (all - gain * x * y * z) * (all - gain * x) * (all - gain * y) * (all - gain * z);
+      below *= (all - gain * x * y) * (all - gain * x * z) * (all - gain * y * z);
+    }
   }
-  return product;
-}
-
-/** The mean of three times each of them, by the means of two. */
-function ofThree(x: number, y: number, z: number): number {
-  return (8 / 3) * ((x + y + z) / (x + y)) * (x / (x + z)) * (y / (y + z)) * z;
-}
-
-/** The same of a sign, from the chances of not causing it. */
-function ofThreeSigns(gain: number, x: number, y: number, z: number): number {
-  const all = 1 + gain;
-  const ones = (all - gain * x) * (all - gain * y) * (all - gain * z);
-  const twos = (all - gain * x * y) * (all - gain * x * z) * (all - gain * y * z);
-  return ((all - gain * x * y * z) * ones) / twos;
+  return above / below;
 }

@@ -1,6 +1,7 @@
 // The probability of a part, whatever has failed in it: its faults' probabilities added up, less what
 // two or three of them share.
-import { type Scale, weigh } from "./weigh.ts";
+import type { Pair } from "./triples.ts";
+import { type Scale, weighPair } from "./weigh.ts";
 
 /** Faults whose summed weight is below this part of all cannot make a shared weight that matters. */
 const NEGLIGIBLE = 1e-10;
@@ -9,8 +10,8 @@ export interface Summed {
   /** By fault: weight of all hypotheses that hold it. */
   readonly fault: Float64Array;
   readonly total: number;
-  /** Weight of all hypotheses of three that hold two; undefined where there are none. */
-  readonly withThird: ((a: number, b: number) => number) | undefined;
+  /** A pair with its thirds; undefined where there are none. */
+  readonly pairOf: ((a: number, b: number) => Pair) | undefined;
 }
 
 /** By component: weight of all hypotheses that hold at least one of its faults. */
@@ -24,7 +25,7 @@ export function componentWeights(scale: Scale, summed: Summed, most: 1 | 2 | 3):
     const joinable = faults.filter(
       (f) => !model.alone[f] && (summed.fault[f] as number) > NEGLIGIBLE * summed.total,
     );
-    return sum - sharedWeight(scale, joinable, summed.withThird);
+    return sum - sharedWeight(scale, joinable, summed.pairOf);
   });
 }
 
@@ -32,18 +33,15 @@ export function componentWeights(scale: Scale, summed: Summed, most: 1 | 2 | 3):
  * Σ over hypotheses of (members in the component − 1): the weight of every pair of them, where a
  * hypothesis with three of them is met in three pairs and must count twice.
  */
-function sharedWeight(
-  scale: Scale,
-  members: readonly number[],
-  withThird: Summed["withThird"],
-): number {
+function sharedWeight(scale: Scale, members: readonly number[], pairOf: Summed["pairOf"]): number {
   let shared = 0;
   members.forEach((f, i) => {
     members.slice(i + 1).forEach((g, j) => {
-      shared += weigh(scale, [f, g]);
-      if (!withThird) return;
-      shared += withThird(f, g);
-      for (const h of members.slice(i + j + 2)) shared -= weigh(scale, [f, g, h]);
+      shared += weighPair(scale, f, g);
+      if (!pairOf) return;
+      const pair = pairOf(f, g);
+      shared += pair.withAnyThird();
+      for (const h of members.slice(i + j + 2)) shared -= pair.weightWith(h);
     });
   });
   return shared;

@@ -3,7 +3,7 @@
 import type { Company } from "./company.ts";
 import type { Row } from "./evidence.ts";
 import type { Reach } from "./reach.ts";
-import type { Traits } from "./wide.ts";
+import type { Traits } from "./selection.ts";
 
 export interface Ring {
   /** By fault: weight of the hypotheses that hold it. */
@@ -19,21 +19,22 @@ export interface Crowd {
   readonly sets: number;
   readonly alone: Uint8Array;
   readonly wide: readonly Row[];
-  /** Undefined where the closed form is no gain: all triples are then summed one by one. */
+  /** Undefined where the closed form is no gain: all are then summed one by one. */
   readonly traits: Traits | undefined;
   readonly company: Company;
   readonly reach: Reach;
 }
 
-/** Two faults of which the wide rows say what they say of all of their classes. */
-export interface ClassPair {
-  /** By trait: what the wide rows say of the two and a third. */
-  readonly say: Float64Array;
-  /** By mask: weight of all light thirds. */
-  readonly thirds: Float64Array;
-  readonly allThirds: number;
-  /** By mask: what all pairs of these classes offer a third. */
-  readonly offers: Float64Array;
+/** One fault with two masks; a row is written when it is first asked for. */
+export interface Joins {
+  /** The fault. */
+  of: number;
+  /** [mask·masks + mask]: what is expected of it when the two join it. */
+  readonly expected: Float64Array;
+  /** [mask·masks + mask]: weight of a second and a third with these masks. */
+  readonly weight: Float64Array;
+  /** By mask: 1 where its row is written. */
+  readonly isWritten: Uint8Array;
 }
 
 /** Arrays that are written anew for each pair, and what is added up over all. */
@@ -42,23 +43,33 @@ export interface Work extends Crowd {
   readonly ring: Ring;
   /** 1 for faults that can be strangers. */
   readonly light: Uint8Array;
+  /** Faults that can have company; of these the ones that can be no strangers. */
+  readonly all: readonly number[];
+  readonly heavy: readonly number[];
   /** [trait·masks + mask]: all light faults together. */
   readonly pool: Float64Array;
   /** [trait·masks + mask]: what any light fault takes part in as a third. */
   readonly offered: Float64Array;
   /** By mask: what is expected of the pair when that mask joins it. */
   readonly expected: Float64Array;
+  /** By trait: what the wide rows say of the pair and a third. */
+  readonly say: Float64Array;
+  /** By mask: weight of all light thirds of the pair, as if all were strangers. */
+  readonly strangers: Float64Array;
+  /** By mask: weight of the seconds of a fault. */
+  readonly seconds: Float64Array;
   /** By mask: weight of the thirds of the pair. */
   readonly thirds: Float64Array;
   /** By union: the second and third members of all triples of one fault. */
   readonly others: Float64Array;
-  /** By pair of classes: what any two of them have in common. */
-  readonly classPairs: Map<number, ClassPair>;
+  readonly joins: Joins;
   /** [fault·rows + row]: what the wide rows have of each fault. */
   readonly says: Float64Array;
   /** By wide row: what it says of the pair and a third that says 0, and how that grows. */
   readonly held: Float64Array;
   readonly slope: Float64Array;
+  /** By wide choice: what it says of the pair and a third that is silent. */
+  readonly silent: Float64Array;
   /** Terms below this are left out, until all that is allowed is spent. */
   readonly least: number;
   readonly allowed: number;
@@ -72,9 +83,9 @@ const MANY_ARE_SMALLER = 30;
 
 const NO_TRAITS: Traits = {
   count: 0,
-  classOf: new Uint32Array(),
   of: new Float64Array(),
   third: () => {},
+  seconds: () => {},
   cores: () => {},
 };
 
@@ -82,33 +93,60 @@ export function workOf(crowd: Crowd, allowed: number): Work {
   const { faults, sets, alone, wide, traits = NO_TRAITS, company, reach } = crowd;
   const { masks } = reach;
   const light = Uint8Array.from(company.weight, (weight, f) =>
-    !alone[f] && weight < HEAVY && crowd.traits ? 1 : 0,
+    !alone[f] && weight * spoken(wide, f) < HEAVY && crowd.traits ? 1 : 0,
   );
   const traitMasks = traits.count * masks;
   const pool = new Float64Array(traitMasks);
   for (let f = 0; f < faults; f++) {
     if (light[f]) addTraits(crowd, traits, f, pool);
   }
+  const all = Array.from(light.keys()).filter((f) => !alone[f]);
   return {
     ...crowd,
+    all,
+    heavy: all.filter((f) => !light[f]),
     traits,
     ring: { fault: new Float64Array(faults), set: new Float64Array(sets), leftOut: 0 },
     light,
     pool,
     offered: new Float64Array(traitMasks),
     expected: new Float64Array(masks),
+    say: new Float64Array(traits.count),
+    strangers: new Float64Array(masks),
+    seconds: new Float64Array(masks),
     thirds: new Float64Array(masks),
     others: new Float64Array(reach.unionSet.length),
-    classPairs: new Map(),
-    says: Float64Array.from({ length: faults * wide.length }, (_, at) => {
-      const row = wide[at % wide.length] as Row;
-      return row.say[Math.floor(at / wide.length)] as number;
-    }),
+    joins: {
+      of: -1,
+      expected: new Float64Array(masks * masks),
+      weight: new Float64Array(masks * masks),
+      isWritten: new Uint8Array(masks),
+    },
+    says: saysOf(wide, faults),
     held: new Float64Array(wide.length),
     slope: new Float64Array(wide.length),
+    silent: new Float64Array(wide.length),
     least: (MANY_ARE_SMALLER * allowed) / termsOf(crowd, light),
     allowed,
   };
+}
+
+function saysOf(wide: readonly Row[], faults: number): Float64Array {
+  const says = new Float64Array(faults * wide.length);
+  wide.forEach(({ say }, i) => {
+    for (let f = 0; f < faults; f++) says[f * wide.length + i] = say[f] as number;
+  });
+  return says;
+}
+
+/** What choices with silent faults say of a fault by itself. */
+function spoken(wide: readonly Row[], fault: number): number {
+  let product = 1;
+  for (const { isChoice, hasSilent, say } of wide) {
+    const own = say[fault] as number;
+    if (isChoice && hasSilent && own >= 0) product *= own;
+  }
+  return product;
 }
 
 function addTraits({ reach }: Crowd, traits: Traits, f: number, pool: Float64Array): void {

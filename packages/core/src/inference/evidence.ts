@@ -3,13 +3,17 @@
 //
 //   seen      (1 − (1−leak)·Π(1−p)) / leak        not seen   Π(1−p)       choice   mean(q) / background
 //
-// An observation of which every fault that can have company has a say is wide; of any other its
+// An observation of which most faults that can have company have a say is wide; of any other its
 // speakers alone need to be looked at. What is not seen is a product and joins the odds.
 import type { DiagnosisModel, Observation } from "../model/diagnosis-model.ts";
+
+const SILENT = -1;
 
 /** An observation as the sums want it. */
 export interface Row {
   readonly isChoice: boolean;
+  /** Some who can have company have no say. */
+  readonly hasSilent: boolean;
   /** For `seen`: (1−leak)/leak, what is gained when a cause is certain. */
   readonly gain: number;
   /** By fault: p of `seen` (0 where silent); q/background of `choice` (−1 where silent). */
@@ -19,44 +23,42 @@ export interface Row {
 }
 
 export interface Evidence {
-  /** Rows on which all who can have company speak, or nearly all. */
+  /** Rows on which many speak. */
   readonly wide: readonly Row[];
   readonly local: readonly Row[];
   /** By fault: odds, times what was not seen. */
   readonly plain: Float64Array;
 }
 
-/** A sign on which more faults than this speak is wide: its speakers would all be acquainted. */
-const MANY = 32;
-
-export function evidenceOf(model: DiagnosisModel): Evidence {
+/** All rows, and what was not seen. */
+export function rowsOf(
+  model: DiagnosisModel,
+): Pick<Evidence, "plain"> & { readonly rows: readonly Row[] } {
   const plain = Float64Array.from(model.odds);
-  const wide: Row[] = [];
-  const local: Row[] = [];
-  const joinable = model.faults - model.alone.reduce((count, alone) => count + alone, 0);
+  const rows: Row[] = [];
   for (const observation of model.observations) {
     if (observation.form === "not-seen") {
-      observation.value.forEach((p, f) => {
-        plain[f] = (plain[f] as number) * (1 - p);
-      });
-      continue;
-    }
-    const row = rowOf(model, observation);
-    const { length } = row.speakers;
-    const isWide = row.isChoice ? length === joinable : length > MANY;
-    (isWide ? wide : local).push(row);
+      const { value } = observation;
+      for (let f = 0; f < plain.length; f++) {
+        plain[f] = (plain[f] as number) * (1 - (value[f] as number));
+      }
+    } else rows.push(rowOf(model, observation));
   }
-  return { wide, local, plain };
+  return { rows, plain };
 }
 
 function rowOf({ alone }: DiagnosisModel, { form, background, value }: Observation): Row {
   const isChoice = form === "choice";
-  const say = isChoice ? value.map((q) => (q < 0 ? -1 : q / background)) : value;
+  const say = isChoice ? value.map((q) => (q < 0 ? SILENT : q / background)) : value;
   const speakers: number[] = [];
-  say.forEach((own, f) => {
-    if (!alone[f] && (isChoice ? own >= 0 : own > 0)) speakers.push(f);
-  });
-  return { isChoice, gain: (1 - background) / background, say, speakers };
+  let hasSilent = false;
+  for (let f = 0; f < say.length; f++) {
+    if (alone[f]) continue;
+    const own = say[f] as number;
+    if (isChoice ? own >= 0 : own > 0) speakers.push(f);
+    else hasSilent = true;
+  }
+  return { isChoice, hasSilent, gain: (1 - background) / background, say, speakers };
 }
 
 /** What a row says of faults together. */

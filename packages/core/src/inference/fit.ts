@@ -13,15 +13,17 @@ export function answersOf(model: DiagnosisModel): readonly number[] {
   return [...answers].sort((a, b) => a - b);
 }
 
-/** The model with only the answers that pass. */
-export function withAnswers(
-  model: DiagnosisModel,
-  keep: (answer: number) => boolean,
-): DiagnosisModel {
+/** The model before anything is known: then it does not matter which sets faults reach. */
+export function unasked(model: DiagnosisModel): DiagnosisModel {
+  const { faults } = model;
   return {
     ...model,
-    observations: model.observations.filter((o) => keep(o.answer)),
-    misfireObservations: model.misfireObservations.filter((o) => keep(o.answer)),
+    cylinders: 0,
+    atomStart: Uint32Array.from({ length: faults + 1 }, (_, f) => f),
+    atomChance: new Float64Array(faults).fill(1),
+    atomSet: new Uint32Array(faults),
+    observations: [],
+    misfireObservations: [],
   };
 }
 

@@ -1,75 +1,78 @@
-// The weight of all hypotheses of two faults, by fault and by set, one pair after the other.
-import type { Crowd, Ring } from "./crowd.ts";
-import type { Row } from "./evidence.ts";
+// The weight of all hypotheses of two faults: all light faults by trait, as if they were strangers and could
+// be their own company; then what the acquainted make different, one pair after the other.
+import type { Work } from "./crowd.ts";
+import { addScaled, saidOfTwo } from "./third.ts";
 
-export function sumPairs(crowd: Crowd): Ring {
-  const { faults, sets, alone, reach } = crowd;
-  const ring = { fault: new Float64Array(faults), set: new Float64Array(sets), leftOut: 0 };
-  const seconds = new Float64Array(reach.masks);
-  const said = new Float64Array(faults);
-  for (let a = 0; a < faults; a++) {
-    if (alone[a]) continue;
-    sayPairs(crowd, a, said);
+export function sumPairs(work: Work): void {
+  addStrangerPairs(work);
+  const { faults, all, heavy, light, company, seconds } = work;
+  const { factor, known } = company;
+  for (const a of all) {
     seconds.fill(0);
-    addPairs(crowd, a, said, { ring, seconds });
-    addSets(crowd, a, seconds, ring.set);
+    const start = a * faults;
+    if (light[a]) {
+      addPair(work, a, a, -1 / 2);
+      for (const b of known[a] as readonly number[]) {
+        if (b > a && light[b]) addPair(work, a, b, (factor[start + b] as number) - 1);
+      }
+    }
+    for (const b of light[a] ? heavy : all) {
+      if (b > a) addPair(work, a, b, factor[start + b] as number);
+    }
+    addSets(work, a);
   }
-  return ring;
 }
 
-/** What is said of a fault and each that comes after it; 0 for those that stand alone. */
-function sayPairs({ faults, alone, company, wide }: Crowd, a: number, said: Float64Array): void {
-  const start = a * faults;
-  for (let b = a + 1; b < faults; b++) {
-    said[b] = alone[b] ? 0 : (company.factor[start + b] as number);
-  }
-  for (let i = 0; i < wide.length; i++) {
-    const { isChoice, gain, say } = wide[i] as Row;
-    const x = say[a] as number;
-    for (let b = a + 1; b < faults; b++) {
-      const y = say[b] as number;
-      const both = isChoice ? (x + y) / 2 : 1 + gain * (x + y - x * y);
-      said[b] = (said[b] as number) * both;
+/** Sets, and what any light fault is offered as a second. */
+function addStrangerPairs({ traits, reach, pool, offered, ring }: Work): void {
+  const { masks, unionOf, unionSet, ofUnion } = reach;
+  const seconds = new Float64Array(masks);
+  for (let j = 0; j < traits.count; j++) {
+    seconds.fill(0);
+    traits.seconds(j, (k, core) => addScaled(seconds, pool, k * masks, core));
+    for (let a = 0; a < masks; a++) {
+      const at = j * masks + a;
+      const own = pool[at] as number;
+      let sum = 0;
+      for (let b = 0; b < masks; b++) {
+        const weight = seconds[b] as number;
+        // a mask is a union by itself, of the same number
+        sum += weight * (ofUnion[a * masks + b] as number);
+        const set = unionSet[unionOf[a * masks + b] as number] as number;
+        ring.set[set] = (ring.set[set] as number) + (own * weight) / 2;
+      }
+      offered[at] = (offered[at] as number) + sum;
     }
   }
 }
 
-function addPairs(
-  { faults, reach }: Crowd,
-  a: number,
-  said: Float64Array,
-  { ring, seconds }: { readonly ring: Ring; readonly seconds: Float64Array },
-): void {
+/** So many times what strangers would make of two. */
+function addPair(work: Work, a: number, b: number, times: number): void {
+  if (times === 0) return;
+  const { reach, ring, seconds } = work;
   const { first, atomMask, atomWeight, unionSet, joined } = reach;
-  const { fault } = ring;
+  const said = times * saidOfTwo(work.wide, a, b);
   const row = a * unionSet.length;
   let sum = 0;
-  for (let b = a + 1; b < faults; b++) {
-    const both = said[b] as number;
-    const end = first[b + 1] as number;
-    let expected = 0;
-    // a mask is a union by itself, of the same number
-    for (let atom = first[b] as number; atom < end; atom++) {
-      const m = atomMask[atom] as number;
-      const weight = both * (atomWeight[atom] as number);
-      expected += weight * (joined[row + m] as number);
-      seconds[m] = (seconds[m] as number) + weight;
-    }
-    sum += expected;
-    fault[b] = (fault[b] as number) + expected;
+  for (let atom = first[b] as number; atom < (first[b + 1] as number); atom++) {
+    const m = atomMask[atom] as number;
+    const weight = said * (atomWeight[atom] as number);
+    sum += weight * (joined[row + m] as number);
+    seconds[m] = (seconds[m] as number) + weight;
   }
-  fault[a] = (fault[a] as number) + sum;
+  ring.fault[a] = (ring.fault[a] as number) + sum;
+  ring.fault[b] = (ring.fault[b] as number) + sum;
 }
 
 /** Sets of a fault with its seconds. */
-function addSets({ reach }: Crowd, a: number, seconds: Float64Array, set: Float64Array): void {
+function addSets({ reach, ring, seconds }: Work, a: number): void {
   const { masks, first, atomMask, atomWeight, unionOf, unionSet } = reach;
   for (let atom = first[a] as number; atom < (first[a + 1] as number); atom++) {
     const start = (atomMask[atom] as number) * masks;
     const weight = atomWeight[atom] as number;
     for (let m = 0; m < masks; m++) {
       const at = unionSet[unionOf[start + m] as number] as number;
-      set[at] = (set[at] as number) + weight * (seconds[m] as number);
+      ring.set[at] = (ring.set[at] as number) + weight * (seconds[m] as number);
     }
   }
 }

@@ -8,14 +8,14 @@ import { entropyBits } from "../units/weight.ts";
 import { bestHypotheses } from "./best.ts";
 import { companyOf } from "./company.ts";
 import { componentWeights } from "./component.ts";
-import type { Crowd, Ring } from "./crowd.ts";
-import { evidenceOf } from "./evidence.ts";
+import { type Crowd, type Ring, workOf } from "./crowd.ts";
 import { linkTable } from "./link-table.ts";
 import { sumPairs } from "./pairs.ts";
 import { reachOf } from "./reach.ts";
-import { sumTriples } from "./triples.ts";
+import { addOffered } from "./strangers.ts";
+import { pairOf, sumTriples } from "./triples.ts";
 import { expectedOfSingle, type Scale, saidOfSingle } from "./weigh.ts";
-import { traitsOf } from "./wide.ts";
+import { evidenceOf, traitsOf } from "./wide.ts";
 
 export interface Posterior {
   /** By fault: that it is present. */
@@ -49,28 +49,41 @@ const HYPOTHESES_KEPT = 10;
 /** Posterior of a model; every probability is exact up to `unsearched`. */
 export function posterior(model: DiagnosisModel, options: PosteriorOptions = {}): Posterior {
   const { tolerance = DEFAULT_TOLERANCE, most = 3 } = options;
-  const { scale, crowd } = scaleOf(model);
+  const { scale, crowd } = scaleOf(model, most);
   const singles = sumSingles(scale);
   const atLeast = singles.fault.reduce((sum, weight) => sum + weight, 0);
-  const pairs = most >= 2 ? sumPairs(crowd) : undefined;
-  const allowed = (tolerance * atLeast) / (OFF * (1 + tolerance));
-  const triples = most >= 3 ? sumTriples(crowd, allowed) : undefined;
-  const { fault, set } = added([singles, pairs, triples?.ring]);
+  const work = workOf(crowd, (tolerance * atLeast) / (OFF * (1 + tolerance)));
+  if (most >= 2) sumPairs(work);
+  if (most >= 3) sumTriples(work);
+  if (most >= 2) addOffered(work);
+  const fault = added(singles.fault, work.ring.fault);
+  const set = added(singles.set, work.ring.set);
   set.forEach((weight, at) => {
     if (weight !== 0) set[at] = Math.max(0, weight) * scale.reach.likelihood(at);
   });
   const total = set.reduce((sum, weight) => sum + weight, 0);
-  const summed = { fault, total, withThird: triples?.withThird };
-  const component = componentWeights(scale, summed, most);
   const share = (weight: number): number => Math.min(1, Math.max(0, weight / total));
   const faultShares = fault.map(share);
-  const best = bestHypotheses(scale, singles.fault, fault, { most, keep: HYPOTHESES_KEPT });
-  const leftOut = triples?.ring.leftOut ?? 0;
+  const pairs = most >= 3 ? (a: number, b: number) => pairOf(work, a, b) : undefined;
+  const { leftOut } = work.ring;
+  let component: Float64Array | undefined;
+  let best: Posterior["best"] | undefined;
   return {
     fault: faultShares,
-    component: component.map(share),
+    // most callers never ask for these two
+    get component() {
+      component ??= componentWeights(scale, { fault, total, pairOf: pairs }, most).map(share);
+      return component;
+    },
+    get best() {
+      const weights = { single: singles.fault, fault, hasPairs: most >= 2, pairOf: pairs };
+      best ??= bestHypotheses(scale, weights, HYPOTHESES_KEPT).map(({ faults, weight }) => ({
+        faults,
+        probability: share(weight),
+      }));
+      return best;
+    },
     set: set.map(share),
-    best: best.map(({ faults, weight }) => ({ faults, probability: share(weight) })),
     unsearched: (OFF * leftOut) / (total - leftOut),
     visited: hypothesesUpTo(model, most),
     entropyBits: entropyBits(faultShares),
@@ -91,22 +104,25 @@ function hypothesesUpTo({ faults, alone }: DiagnosisModel, most: number): number
   return faults + (most >= 2 ? pairs : 0) + (most >= 3 ? (pairs * (n - 2)) / 3 : 0);
 }
 
-function scaleOf(model: DiagnosisModel): { readonly scale: Scale; readonly crowd: Crowd } {
-  const evidence = evidenceOf(model);
+function scaleOf(
+  model: DiagnosisModel,
+  most: number,
+): { readonly scale: Scale; readonly crowd: Crowd } {
+  const evidence = evidenceOf(model, most);
   const links = linkTable(model);
   const company = companyOf(model.faults, evidence, links);
-  const reach = reachOf(model, company.weight);
+  const reach = reachOf(model, company.weight, most);
   const { faults, alone } = model;
   const { wide } = evidence;
   const traits = traitsOf(wide, faults);
   return {
-    scale: { model, evidence, links, reach, company },
+    scale: { model, evidence, reach, company },
     crowd: { faults, sets: randomSet(model.cylinders) + 1, alone, wide, traits, company, reach },
   };
 }
 
 /** Faults by themselves, those that stand alone among them. */
-function sumSingles(scale: Scale): Ring {
+function sumSingles(scale: Scale): Pick<Ring, "fault" | "set"> {
   const { faults, atomStart, atomChance, atomSet, cylinders } = scale.model;
   const said = Float64Array.from({ length: faults }, (_, f) => saidOfSingle(scale, f));
   const set = new Float64Array(randomSet(cylinders) + 1);
@@ -116,20 +132,9 @@ function sumSingles(scale: Scale): Ring {
       set[at] = (set[at] as number) + (said[f] as number) * (atomChance[a] as number);
     }
   }
-  return { fault: said.map((own, f) => own * expectedOfSingle(scale, f)), set, leftOut: 0 };
+  return { fault: said.map((own, f) => own * expectedOfSingle(scale, f)), set };
 }
 
-function added(rings: readonly (Ring | undefined)[]): Pick<Ring, "fault" | "set"> {
-  const [first, ...rest] = rings.filter((ring) => ring !== undefined);
-  const { fault, set } = first as Ring;
-  const sum = { fault: Float64Array.from(fault), set: Float64Array.from(set) };
-  for (const ring of rest) {
-    ring.fault.forEach((weight, f) => {
-      sum.fault[f] = (sum.fault[f] as number) + weight;
-    });
-    ring.set.forEach((weight, t) => {
-      sum.set[t] = (sum.set[t] as number) + weight;
-    });
-  }
-  return sum;
+function added(a: Float64Array, b: Float64Array): Float64Array {
+  return a.map((weight, i) => weight + (b[i] as number));
 }

@@ -24,23 +24,45 @@ export interface Reach {
   readonly joined: Float64Array;
 }
 
-/** @param weight by fault: what its atoms are multiplied with */
-export function reachOf(model: DiagnosisModel, weight: Float64Array): Reach {
+/**
+ * @param weight by fault: what its atoms are multiplied with
+ * @param most faults that come together: of two `ofUnion` and `joined` are told for masks alone
+ */
+export function reachOf(model: DiagnosisModel, weight: Float64Array, most: number): Reach {
   const likelihood = setLikelihood(model);
-  const atoms = atomsOf(model, weight);
-  const masks = atoms.sets.length;
-  const { unionOf: numberOf, unionSet } = unionsOf(model.cylinders, atoms.sets);
-  const setOf = new Uint32Array(unionSet.length * masks);
-  const ofUnion = new Float64Array(unionSet.length * masks);
-  for (let u = 0; u < unionSet.length; u++) {
-    for (let m = 0; m < masks; m++) {
-      const set = unionOf(model.cylinders, unionSet[u] as number, atoms.sets[m] as number);
-      setOf[u * masks + m] = set;
-      ofUnion[u * masks + m] = likelihood(set);
-    }
+  const layout = layoutOf(model);
+  const { masks, unionSet, setOf } = layout;
+  const rows = most > 2 ? unionSet.length : masks;
+  const ofUnion = new Float64Array(rows * masks);
+  for (let at = 0; at < ofUnion.length; at++) ofUnion[at] = likelihood(setOf[at] as number);
+  const sofar = { ...layout, likelihood, ofUnion, atomWeight: atomWeightsOf(model, weight) };
+  return { ...sofar, joined: joinedOf(sofar, model.faults, rows) };
+}
+
+type Layout = Pick<Reach, "masks" | "unionSet" | "unionOf" | "first" | "atomMask" | "setOf">;
+
+/** By the sets of a model: models of one engine share them. */
+const layouts = new WeakMap<
+  Uint32Array,
+  { readonly of: DiagnosisModel; readonly layout: Layout }
+>();
+
+function layoutOf(model: DiagnosisModel): Layout {
+  const { cylinders, atomSet, atomStart, alone } = model;
+  const known = layouts.get(atomSet);
+  const isSame = known?.of.atomStart === atomStart && known.of.alone === alone;
+  if (known && isSame && known.of.cylinders === cylinders) return known.layout;
+  const { sets, first, atomMask } = masksOf(model);
+  const masks = sets.length;
+  const unions = unionsOf(cylinders, sets);
+  const setOf = new Uint32Array(unions.unionSet.length * masks);
+  for (let at = 0; at < setOf.length; at++) {
+    const union = unions.unionSet[Math.floor(at / masks)] as number;
+    setOf[at] = unionOf(cylinders, union, sets[at % masks] as number);
   }
-  const sofar = { ...atoms, masks, unionSet, unionOf: numberOf, likelihood, setOf, ofUnion };
-  return { ...sofar, joined: joinedOf(sofar, model.faults) };
+  const layout = { masks, first, atomMask, ...unions, setOf };
+  layouts.set(atomSet, { of: { ...model, observations: [], misfireObservations: [] }, layout });
+  return layout;
 }
 
 /** Product of the misfire observations, worked out once for each set that is asked for. */
@@ -59,15 +81,11 @@ function setLikelihood({
   };
 }
 
-function atomsOf(
-  { cylinders, faults, alone, atomStart, atomChance, atomSet }: DiagnosisModel,
-  weight: Float64Array,
-) {
+function masksOf({ cylinders, faults, alone, atomStart, atomSet }: DiagnosisModel) {
   const number = new Int32Array(randomSet(cylinders) + 1).fill(-1);
   const sets: number[] = [];
   const first = new Uint32Array(faults + 1);
   const atomMask = new Uint32Array(atomSet.length);
-  const atomWeight = new Float64Array(atomSet.length);
   let atoms = 0;
   for (let f = 0; f < faults; f++) {
     first[f] = atoms;
@@ -75,12 +93,26 @@ function atomsOf(
     for (let a = atomStart[f] as number; a < end; a++) {
       const set = atomSet[a] as number;
       if ((number[set] as number) < 0) number[set] = sets.push(set) - 1;
-      atomMask[atoms] = number[set] as number;
-      atomWeight[atoms++] = (atomChance[a] as number) * (weight[f] as number);
+      atomMask[atoms++] = number[set] as number;
     }
   }
   first[faults] = atoms;
-  return { sets, first, atomMask, atomWeight };
+  return { sets, first, atomMask };
+}
+
+function atomWeightsOf(
+  { faults, alone, atomStart, atomChance }: DiagnosisModel,
+  weight: Float64Array,
+): Float64Array {
+  const weights = new Float64Array(atomChance.length);
+  let atoms = 0;
+  for (let f = 0; f < faults; f++) {
+    if (alone[f]) continue;
+    for (let a = atomStart[f] as number; a < (atomStart[f + 1] as number); a++) {
+      weights[atoms++] = (atomChance[a] as number) * (weight[f] as number);
+    }
+  }
+  return weights;
 }
 
 function unionsOf(cylinders: number, sets: readonly number[]) {
@@ -102,13 +134,14 @@ function unionsOf(cylinders: number, sets: readonly number[]) {
 function joinedOf(
   { masks, unionSet, first, atomMask, atomWeight, ofUnion }: Omit<Reach, "joined">,
   faults: number,
+  rows: number,
 ): Float64Array {
   const unions = unionSet.length;
   const joined = new Float64Array(faults * unions);
   for (let f = 0; f < faults; f++) {
     const start = first[f] as number;
     const end = first[f + 1] as number;
-    for (let u = 0; u < unions; u++) {
+    for (let u = 0; u < rows; u++) {
       let sum = 0;
       for (let a = start; a < end; a++) {
         sum += (atomWeight[a] as number) * (ofUnion[u * masks + (atomMask[a] as number)] as number);

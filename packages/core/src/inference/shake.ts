@@ -41,85 +41,122 @@ export function shakenModel(
   typeOf: ArrayLike<number>,
   shake: Shake,
 ): DiagnosisModel {
-  const byType = (values: Float64Array, move: (value: number) => number): Float64Array => {
-    const known = new Map<string, number>();
-    return values.map((value, fault) => {
-      if (value <= 0) return value;
-      const key = `${typeOf[fault]} ${value}`;
-      const moved = known.get(key) ?? move(value);
-      known.set(key, moved);
-      return moved;
-    });
-  };
-  return {
+  return shakerOf(model, typeOf)(shake);
+}
+
+/** The same, for many shakes: what moves as one is found once. */
+export function shakerOf(
+  model: DiagnosisModel,
+  typeOf: ArrayLike<number>,
+): (shake: Shake) => DiagnosisModel {
+  const types = groupsOf(Array.from({ length: model.faults }, (_, f) => typeOf[f] as number));
+  const atoms = groupsOf(atomKeys(model, typeOf));
+  const values = model.observations.map(({ value }) =>
+    groupsOf(Array.from(value, (own, f) => (own > 0 ? `${typeOf[f]} ${own}` : undefined))),
+  );
+  const sets = model.misfireObservations.map((o) => setsShaker(o, model.cylinders));
+  return (shake) => ({
     ...model,
-    odds: shakenOdds(model, typeOf, shake),
-    atomChance: shakenAtoms(model, typeOf, shake),
+    odds: moved(
+      model.odds,
+      types,
+      (odds, factor) => odds * factor,
+      () => shakenMultiplier(1, shake),
+    ),
+    atomChance: scaled(
+      model,
+      moved(model.atomChance, atoms, instead, (chance) => shakenProbability(chance, shake)),
+    ),
     links: model.links.map((link) => ({ ...link, times: shakenMultiplier(link.times, shake) })),
-    observations: model.observations.map((o) => ({
+    observations: model.observations.map((o, i) => ({
       ...o,
       background: shakenProbability(o.background, shake),
-      value: byType(o.value, (value) => shakenProbability(value, shake)),
+      value: moved(o.value, values[i] as Groups, instead, (own) => shakenProbability(own, shake)),
     })),
-    misfireObservations: model.misfireObservations.map((o) =>
-      shakenSets(o, model.cylinders, shake),
-    ),
-  };
+    misfireObservations: sets.map((shakeSets) => shakeSets(shake)),
+  });
 }
 
 /** What an answer says of each set, shaken; sets of which it says the same move as one. */
 export function shakenSets(
-  { likelihood, answer }: MisfireObservation,
+  observation: MisfireObservation,
   cylinders: number,
   shake: Shake,
 ): MisfireObservation {
-  const known = new Map<number, number>();
-  const table = Float64Array.from({ length: randomSet(cylinders) + 1 }, (_, set) => {
-    const value = likelihood(set);
-    // Chances of exact counts are tiny: for them log-odds and logarithm are the same.
-    const moved =
-      known.get(value) ??
-      (value < PROBABILITY_FLOOR
-        ? shakenMultiplier(value, shake)
-        : shakenProbability(value, shake));
-    known.set(value, moved);
-    return moved;
-  });
-  return { likelihood: (set) => table[set] as number, answer };
+  return setsShaker(observation, cylinders)(shake);
 }
 
-function shakenOdds(
-  { odds: before }: DiagnosisModel,
-  typeOf: ArrayLike<number>,
-  shake: Shake,
-): Float64Array {
-  const factors = new Map<number, number>();
-  return before.map((value, fault) => {
-    const type = typeOf[fault] as number;
-    const factor = factors.get(type) ?? shakenMultiplier(1, shake);
-    factors.set(type, factor);
-    return value * factor;
+function setsShaker({ likelihood, answer }: MisfireObservation, cylinders: number) {
+  const said = Float64Array.from({ length: randomSet(cylinders) + 1 }, (_, set) => likelihood(set));
+  const groups = groupsOf(Array.from(said));
+  return (shake: Shake): MisfireObservation => {
+    // Chances of exact counts are tiny: for them log-odds and logarithm are the same.
+    const table = moved(said, groups, instead, (value) =>
+      value < PROBABILITY_FLOOR ? shakenMultiplier(value, shake) : shakenProbability(value, shake),
+    );
+    return { likelihood: (set) => table[set] as number, answer };
+  };
+}
+
+/** Which values move as one. */
+interface Groups {
+  /** By value: its group; −1 for one that does not move. */
+  readonly of: Int32Array;
+  /** Position of the first value of each group. */
+  readonly first: readonly number[];
+}
+
+/** Values with the same key are one group; those without a key do not move. */
+function groupsOf(keys: readonly (string | number | undefined)[]): Groups {
+  const known = new Map<string | number, number>();
+  const first: number[] = [];
+  const of = Int32Array.from(keys, (key, at) => {
+    if (key === undefined) return -1;
+    const group = known.get(key) ?? first.push(at) - 1;
+    known.set(key, group);
+    return group;
   });
+  return { of, first };
+}
+
+/** Draws once for each group, and lays what was drawn on each of its values. */
+function moved(
+  values: Float64Array,
+  { of, first }: Groups,
+  lay: (value: number, drawn: number) => number,
+  draw: (value: number) => number,
+): Float64Array {
+  const drawn = first.map((at) => draw(values[at] as number));
+  return values.map((value, at) => {
+    const group = of[at] as number;
+    return group < 0 ? value : lay(value, drawn[group] as number);
+  });
+}
+
+function instead(_: number, drawn: number): number {
+  return drawn;
 }
 
 /** The n-th atom of a type moves alike at all its places. */
-function shakenAtoms(
+function atomKeys(
   { atomStart, atomChance, faults }: DiagnosisModel,
   typeOf: ArrayLike<number>,
-  shake: Shake,
-): Float64Array {
-  const moved = Float64Array.from(atomChance);
-  const factors = new Map<string, number>();
+): readonly string[] {
+  return Array.from({ length: faults }, (_, fault) => {
+    const row = atomChance.subarray(atomStart[fault], atomStart[fault + 1]);
+    return Array.from(row, (chance, n) => `${typeOf[fault]} ${n} ${chance}`);
+  }).flat();
+}
+
+/** Chances of each fault add up to 1. */
+function scaled({ atomStart, faults }: DiagnosisModel, chances: Float64Array): Float64Array {
   for (let fault = 0; fault < faults; fault++) {
-    const row = moved.subarray(atomStart[fault], atomStart[fault + 1]);
-    for (const [n, chance] of row.entries()) {
-      const key = `${typeOf[fault]} ${n} ${chance}`;
-      const value = factors.get(key) ?? shakenProbability(chance, shake);
-      factors.set(key, value);
-      row[n] = row.length === 1 ? 1 : value;
-    }
-    const sum = row.reduce((total, chance) => total + chance, 0);
-    for (const [n, chance] of row.entries()) row[n] = chance / sum;
+    const start = atomStart[fault] as number;
+    const end = atomStart[fault + 1] as number;
+    if (end - start === 1) chances[start] = 1;
+    let sum = 0;
+    for (let a = start; a < end; a++) sum += chances[a] as number;
+    for (let a = start; a < end; a++) chances[a] = (chances[a] as number) / sum;
   }
-  return moved;
+  return chances;
 }

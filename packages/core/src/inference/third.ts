@@ -1,38 +1,65 @@
 // Two faults and a third: what is expected of the three, and where it is booked.
-import type { ClassPair, Work } from "./crowd.ts";
+import type { Work } from "./crowd.ts";
 import type { Row } from "./evidence.ts";
-import { held, slope } from "./wide.ts";
+import { held, silent, slope } from "./selection.ts";
 
-/** What is expected of two faults when a mask joins them, and what the wide rows say of them. */
-export function expectPair(
-  { wide, reach, expected, held: base, slope: rise }: Work,
-  a: number,
-  b: number,
-): void {
-  const { masks, first, atomMask, atomWeight, unionOf, unionSet, joined } = reach;
-  const row = b * unionSet.length;
+/** What the wide rows say of two. */
+export function saidOfTwo(wide: readonly Row[], a: number, b: number): number {
+  let product = 1;
+  for (let i = 0; i < wide.length; i++) {
+    const { isChoice, gain, say } = wide[i] as Row;
+    const x = say[a] as number;
+    const y = say[b] as number;
+    if (!isChoice) product *= 1 + gain * (x + y - x * y);
+    else if (x >= 0 && y >= 0) product *= (x + y) / 2;
+    else if (x >= 0 || y >= 0) product *= Math.max(x, y);
+  }
+  return product;
+}
+
+/** From here on pairs are pairs of this fault. */
+export function beginFault({ joins }: Work, a: number): void {
+  joins.of = a;
+  joins.isWritten.fill(0);
+}
+
+/** What is expected of the fault and another when a mask joins them, and what the wide rows say of them. */
+export function expectPair(work: Work, b: number): void {
+  const { wide, reach, joins, expected, held: base, slope: rise, silent: none } = work;
+  const { masks, first, atomMask, atomWeight } = reach;
+  const { of: a, expected: joined, isWritten } = joins;
   expected.fill(0);
-  for (let atom = first[a] as number; atom < (first[a + 1] as number); atom++) {
-    const weight = atomWeight[atom] as number;
-    const start = (atomMask[atom] as number) * masks;
-    for (let m = 0; m < masks; m++) {
-      const union = unionOf[start + m] as number;
-      expected[m] = (expected[m] as number) + weight * (joined[row + union] as number);
-    }
+  for (let atom = first[b] as number; atom < (first[b + 1] as number); atom++) {
+    const mask = atomMask[atom] as number;
+    if (!isWritten[mask]) writeRow(work, mask);
+    addScaled(expected, joined, mask * masks, atomWeight[atom] as number);
   }
   for (let i = 0; i < wide.length; i++) {
     base[i] = held(wide[i] as Row, a, b);
     rise[i] = slope(wide[i] as Row, a, b);
+    none[i] = silent(wide[i] as Row, a, b);
+  }
+}
+
+function writeRow({ reach, joins }: Work, mask: number): void {
+  const { masks, unionOf, unionSet, joined } = reach;
+  const start = mask * masks;
+  const row = joins.of * unionSet.length;
+  joins.isWritten[mask] = 1;
+  for (let m = 0; m < masks; m++) {
+    joins.expected[start + m] = joined[row + (unionOf[start + m] as number)] as number;
+    joins.weight[start + m] = 0;
   }
 }
 
 /** What the wide rows say of the pair and a third. */
-export function saidOf({ says, held: base, slope: rise }: Work, c: number): number {
+export function saidOf({ says, held: base, slope: rise, silent: none }: Work, c: number): number {
   const rows = base.length;
   const start = c * rows;
   let product = 1;
   for (let i = 0; i < rows; i++) {
-    product *= (base[i] as number) + (rise[i] as number) * (says[start + i] as number);
+    const own = says[start + i] as number;
+    product *= own < 0 ? (none[i] as number) : (base[i] as number) + (rise[i] as number) * own;
   }
   return product;
 }
@@ -55,44 +82,46 @@ export function addAtoms({ reach, thirds }: Work, c: number, factor: number): vo
   }
 }
 
-export function classPair(work: Work, a: number, b: number): ClassPair {
-  const { traits, reach, pool, classPairs } = work;
-  const first = traits.classOf[a] as number;
-  const second = traits.classOf[b] as number;
-  const key = Math.min(first, second) * work.faults + Math.max(first, second);
-  const known = classPairs.get(key);
-  if (known) return known;
-  const { count } = traits;
-  const { masks } = reach;
-  // one array for the three: there are many pairs
-  const all = new Float64Array(count + 2 * masks);
-  const say = all.subarray(0, count);
-  const thirds = all.subarray(count, count + masks);
-  traits.third(a, b, say);
-  for (let k = 0; k < count; k++) addScaled(thirds, pool, k * masks, say[k] as number);
-  let allThirds = 0;
-  for (let m = 0; m < masks; m++) allThirds += thirds[m] as number;
-  const pair = { say, thirds, allThirds, offers: all.subarray(count + masks) };
-  classPairs.set(key, pair);
-  return pair;
+/** All light thirds of the pair, as if all were strangers. */
+export function findStrangers(
+  { traits, reach, pool, joins, say, strangers }: Work,
+  b: number,
+): void {
+  traits.third(joins.of, b, say);
+  strangers.fill(0);
+  for (let k = 0; k < say.length; k++) {
+    const own = say[k] as number;
+    if (own !== 0) addScaled(strangers, pool, k * reach.masks, own);
+  }
 }
 
-/** `factor` times the pair with any light third. */
-export function offerThirds({ thirds, expected }: Work, pair: ClassPair, factor: number): void {
-  const { thirds: any, offers } = pair;
-  for (let m = 0; m < thirds.length; m++) {
-    thirds[m] = (thirds[m] as number) + factor * (any[m] as number);
-    offers[m] = (offers[m] as number) + factor * (expected[m] as number);
+/** Books `factor` times the pair with any of these thirds. */
+export function addAnyThird(
+  { say, strangers, thirds, expected, offered }: Work,
+  factor: number,
+): void {
+  const masks = thirds.length;
+  for (let m = 0; m < masks; m++) {
+    thirds[m] = (thirds[m] as number) + factor * (strangers[m] as number);
+  }
+  for (let k = 0; k < say.length; k++) {
+    const own = factor * (say[k] as number);
+    if (own === 0) continue;
+    const start = k * masks;
+    for (let m = 0; m < masks; m++) {
+      offered[start + m] = (offered[start + m] as number) + own * (expected[m] as number);
+    }
   }
 }
 
 /** True when `factor` times the pair with any third is too little to be told; it is then booked. */
 export function isLeftOut(
-  { ring, expected, least, allowed }: Work,
-  { allThirds }: ClassPair,
+  { ring, strangers, expected, least, allowed }: Work,
   factor: number,
 ): boolean {
-  const bound = Math.abs(factor) * allThirds * largest(expected);
+  let weight = 0;
+  for (let m = 0; m < strangers.length; m++) weight += strangers[m] as number;
+  const bound = Math.abs(factor) * weight * largest(expected);
   if (bound >= least || ring.leftOut + bound > allowed) return false;
   ring.leftOut += bound;
   return true;
@@ -119,28 +148,37 @@ export function addThird(work: Work, c: number, times: number, most: number): vo
   ring.fault[c] = (ring.fault[c] as number) + weight * sum;
 }
 
-/** Unions of a second member with its thirds. */
-export function addOthers({ reach, thirds, others }: Work, b: number): void {
-  const { masks, first, atomMask, atomWeight, unionOf } = reach;
+/** Books the sets of a second member with its thirds. */
+export function addOthers({ reach, thirds, joins }: Work, b: number): void {
+  const { masks, first, atomMask, atomWeight } = reach;
+  const { weight } = joins;
   for (let atom = first[b] as number; atom < (first[b + 1] as number); atom++) {
-    const weight = atomWeight[atom] as number;
+    const own = atomWeight[atom] as number;
     const start = (atomMask[atom] as number) * masks;
     for (let m = 0; m < masks; m++) {
-      const u = unionOf[start + m] as number;
-      others[u] = (others[u] as number) + weight * (thirds[m] as number);
+      weight[start + m] = (weight[start + m] as number) + own * (thirds[m] as number);
     }
   }
 }
 
-/** Sets of a first member with its others. */
-export function addSets({ reach, ring, others }: Work, a: number): void {
-  const { masks, first, atomMask, atomWeight, setOf } = reach;
+/** Sets of the fault with all its seconds and thirds. */
+export function endFault({ reach, ring, joins, others }: Work): void {
+  const { masks, first, atomMask, atomWeight, unionOf, setOf } = reach;
+  const { of: a, weight, isWritten } = joins;
+  others.fill(0);
+  for (let at = 0; at < weight.length; at += masks) {
+    if (!isWritten[at / masks]) continue;
+    for (let m = at; m < at + masks; m++) {
+      const u = unionOf[m] as number;
+      others[u] = (others[u] as number) + (weight[m] as number);
+    }
+  }
   for (let atom = first[a] as number; atom < (first[a + 1] as number); atom++) {
-    const weight = atomWeight[atom] as number;
+    const own = atomWeight[atom] as number;
     const mask = atomMask[atom] as number;
     for (let u = 0; u < others.length; u++) {
       const set = setOf[u * masks + mask] as number;
-      ring.set[set] = (ring.set[set] as number) + weight * (others[u] as number);
+      ring.set[set] = (ring.set[set] as number) + own * (others[u] as number);
     }
   }
 }

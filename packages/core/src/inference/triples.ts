@@ -7,59 +7,57 @@
 // very much by itself would make these differences large, and take digits: it is heavy, no stranger to
 // anyone, and its triples are summed one by one.
 import { threefold } from "./company.ts";
-import { type Crowd, type Ring, type Work, workOf } from "./crowd.ts";
-import { addOffered, addStrangers } from "./strangers.ts";
+import type { Work } from "./crowd.ts";
+import { addStrangers } from "./strangers.ts";
 import {
+  addAnyThird,
   addAtoms,
   addOthers,
-  addSets,
   addThird,
-  classPair,
+  beginFault,
   dot,
+  endFault,
   expectOf,
   expectPair,
+  findStrangers,
   isLeftOut,
   largest,
-  offerThirds,
   saidOf,
 } from "./third.ts";
 
-export interface Triples {
-  readonly ring: Ring;
-  /** Weight of all hypotheses of three faults that hold these two. */
-  readonly withThird: (a: number, b: number) => number;
+/** Two faults, and the hypotheses of three that hold them. */
+export interface Pair {
+  readonly weightWith: (third: number) => number;
+  readonly withAnyThird: () => number;
 }
 
-/** @param allowed weight that may be left out of any number */
-export function sumTriples(crowd: Crowd, allowed: number): Triples {
-  const work = workOf(crowd, allowed);
+export function sumTriples(work: Work): void {
   addStrangers(work);
   addAcquainted(work);
   addHeavy(work);
-  addOffered(work);
-  return { ring: work.ring, withThird: (a, b) => withThird(work, a, b) };
 }
 
 /** What the acquainted make different, and that no fault is its own company. */
 function addAcquainted(work: Work): void {
-  const { faults, company, light, others } = work;
+  const { faults, company, light } = work;
   for (let a = 0; a < faults; a++) {
     if (!light[a]) continue;
-    others.fill(0);
+    beginFault(work, a);
     addSelf(work, a);
     for (const b of company.known[a] as readonly number[]) {
       if (b > a && light[b]) addPair(work, a, b);
     }
-    addSets(work, a);
+    endFault(work);
   }
 }
 
 /** The pair of a fault with itself, which the closed form has counted, is taken out again. */
 function addSelf(work: Work, a: number): void {
   const { ring, thirds, expected } = work;
-  expectPair(work, a, a);
+  expectPair(work, a);
   thirds.fill(0);
-  offerThirds(work, classPair(work, a, a), -1 / 2);
+  findStrangers(work, a);
+  addAnyThird(work, -1 / 2);
   const own = saidOf(work, a);
   addAtoms(work, a, own / 3);
   const weight = dot(thirds, expected);
@@ -70,13 +68,13 @@ function addSelf(work: Work, a: number): void {
 function addPair(work: Work, a: number, b: number): void {
   const { ring, thirds, expected, company, faults } = work;
   const extra = (company.factor[a * faults + b] as number) - 1;
-  expectPair(work, a, b);
+  expectPair(work, b);
   thirds.fill(0);
-  const pair = classPair(work, a, b);
+  findStrangers(work, b);
   let ownA = 0;
   let ownB = 0;
-  if (extra !== 0 && !isLeftOut(work, pair, extra)) {
-    offerThirds(work, pair, extra);
+  if (extra !== 0 && !isLeftOut(work, extra)) {
+    addAnyThird(work, extra);
     // neither is a third of their own pair
     const saidA = extra * saidOf(work, a);
     const saidB = extra * saidOf(work, b);
@@ -99,28 +97,27 @@ function addKnown(work: Work, a: number, b: number): void {
   const shared = company.shared(a, b);
   const most = largest(work.expected);
   const ab = factor[a * faults + b] as number;
-  const visit = (c: number): void => {
-    const ac = factor[a * faults + c] as number;
-    const bc = factor[b * faults + c] as number;
-    const all = ab * ac * bc * threefold(shared, a, b, c);
-    addThird(work, c, all - (ab + ac + bc - 2), most);
-  };
-  for (const c of known[a] as readonly number[]) if (c > b && light[c]) visit(c);
-  for (const c of known[b] as readonly number[]) {
-    if (c > a && light[c] && !knows[a * faults + c]) visit(c);
+  const all = [known[a], known[b]] as const;
+  for (let list = 0; list < 2; list++) {
+    for (const c of all[list] as readonly number[]) {
+      if (!light[c] || c <= (list === 0 ? b : a)) continue;
+      if (list === 1 && knows[a * faults + c]) continue;
+      const ac = factor[a * faults + c] as number;
+      const bc = factor[b * faults + c] as number;
+      const three = shared.length > 0 ? threefold(shared, a, b, c) : 1;
+      addThird(work, c, ab * ac * bc * three - (ab + ac + bc - 2), most);
+    }
   }
 }
 
 /** Triples with a heavy fault, one by one; with several, at the first of them. */
 function addHeavy(work: Work): void {
-  const { faults, alone, light, others } = work;
-  const rest = Array.from({ length: faults }, (_, f) => f).filter((f) => !alone[f]);
-  const heavy = rest.filter((f) => !light[f]);
-  for (const h of heavy) {
+  const rest = [...work.all];
+  for (const h of work.heavy) {
     rest.splice(rest.indexOf(h), 1);
-    others.fill(0);
+    beginFault(work, h);
     for (let i = 0; i < rest.length; i++) addHeavyPair(work, h, rest, i);
-    addSets(work, h);
+    endFault(work);
   }
 }
 
@@ -129,7 +126,7 @@ function addHeavyPair(work: Work, a: number, rest: readonly number[], i: number)
   const b = rest[i] as number;
   const { ring, thirds, expected, company, faults } = work;
   const { factor } = company;
-  expectPair(work, a, b);
+  expectPair(work, b);
   thirds.fill(0);
   const shared = company.shared(a, b);
   const most = largest(expected);
@@ -146,28 +143,42 @@ function addHeavyPair(work: Work, a: number, rest: readonly number[], i: number)
   addOthers(work, b);
 }
 
-function withThird(work: Work, a: number, b: number): number {
-  const { faults, alone, light, company, expected } = work;
-  const { factor, knows } = company;
+/** Asking for the next pair puts an end to the one before. */
+export function pairOf(work: Work, a: number, b: number): Pair {
+  const { faults, light, company, all, heavy } = work;
+  const { factor, knows, known } = company;
   const shared = company.shared(a, b);
   const ab = factor[a * faults + b] as number;
-  expectPair(work, a, b);
-  const areStrangers = light[a] === 1 && light[b] === 1;
-  const thirdOf = (c: number, counted: number): void => {
+  if (work.joins.of !== a) beginFault(work, a);
+  expectPair(work, b);
+  /** The factor on top of what strangers would make of it. */
+  const factorWith = (c: number): number => {
     const both = (factor[a * faults + c] as number) * (factor[b * faults + c] as number);
-    const all = ab * both * threefold(shared, a, b, c);
-    sum += (all - counted) * saidOf(work, c) * expectOf(work, c);
+    return ab * both * (shared.length > 0 ? threefold(shared, a, b, c) : 1);
   };
-  let sum = 0;
-  if (areStrangers) {
-    const { thirds } = classPair(work, a, b);
-    const own = saidOf(work, a) * expectOf(work, a) + saidOf(work, b) * expectOf(work, b);
-    sum = ab * (dot(thirds, expected) - own);
-  }
-  for (let c = 0; c < faults; c++) {
-    if (alone[c] || c === a || c === b) continue;
-    if (!areStrangers || !light[c]) thirdOf(c, 0);
-    else if (knows[a * faults + c] || knows[b * faults + c]) thirdOf(c, ab);
-  }
-  return Math.max(0, sum);
+  const plainWith = (c: number): number => saidOf(work, c) * expectOf(work, c);
+  const withAnyThird = (): number => {
+    const areStrangers = light[a] === 1 && light[b] === 1;
+    let sum = areStrangers ? ab * withStrangers(work, a, b) : 0;
+    const visit = (c: number): void => {
+      const counted = areStrangers && light[c] ? ab : 0;
+      if (c !== a && c !== b) sum += (factorWith(c) - counted) * plainWith(c);
+    };
+    if (areStrangers) {
+      for (const c of known[a] as readonly number[]) if (light[c]) visit(c);
+      for (const c of known[b] as readonly number[]) {
+        if (light[c] && !knows[a * faults + c]) visit(c);
+      }
+    }
+    for (const c of areStrangers ? heavy : all) visit(c);
+    return Math.max(0, sum);
+  };
+  return { weightWith: (c) => factorWith(c) * plainWith(c), withAnyThird };
+}
+
+/** The pair with all light thirds as if they were strangers. */
+function withStrangers(work: Work, a: number, b: number): number {
+  const own = saidOf(work, a) * expectOf(work, a) + saidOf(work, b) * expectOf(work, b);
+  findStrangers(work, b);
+  return dot(work.strangers, work.expected) - own;
 }

@@ -1,88 +1,65 @@
-// What the wide rows say of three faults, as a sum of products of what each has: its traits. There are two
-// ways to have traits. By selection: with two faults held, a row is linear in a number of the third (q of
-// a choice, p of a sign), so the products of these numbers over each selection of rows will do. By class:
+// Rows on which many speak. What they say of three faults is a sum of products of what each has: its
+// traits. There are two ways to have traits. By selection (selection.ts). By class:
 // faults of which all wide rows say the same are one class, and to be of it is the trait. The one with
 // fewer traits is taken.
-import { type Row, said } from "./evidence.ts";
-
-export interface Traits {
-  readonly count: number;
-  /** By fault: of faults with the same number all wide rows say the same. */
-  readonly classOf: Uint32Array;
-  /** [fault·count + trait]. */
-  readonly of: Float64Array;
-  /** What the rows say of three is Σ over traits of out[trait] · trait of the third. */
-  readonly third: (a: number, b: number, out: Float64Array) => void;
-  /** The rows say Σ over i, j, k of core · the traits i, j, k of three; for two traits, every i and core. */
-  readonly cores: (j: number, k: number, visit: (i: number, core: number) => void) => void;
-}
+import type { DiagnosisModel } from "../model/diagnosis-model.ts";
+import { type Evidence, type Row, rowsOf, said } from "./evidence.ts";
+import { bySelection, type Traits, waysOf } from "./selection.ts";
 
 /** With more traits than this the closed form is no gain. */
 const MOST_TRAITS = 160;
+/** A row on which more faults than this speak makes too many of them acquainted, and is wide. */
+const MANY = 32;
+/** A choice with silent faults is wide from so many speakers on, while no more pairs of traits are met. */
+const SOME = 17;
+const MOST_PAIRS = 2500;
+/** A trait by class costs more than one by selection: most pairs of those are never met. */
+const CLASS_COST = 2;
+
+/** The observations of a model, for sums over so many faults together. */
+export function evidenceOf(model: DiagnosisModel, most: number): Evidence {
+  const { rows, plain } = rowsOf(model);
+  const wide = areWide(rows, most);
+  return {
+    wide: rows.filter((row) => wide.has(row)),
+    local: rows.filter((row) => !wide.has(row)),
+    plain,
+  };
+}
+
+/** The rows that are better summed by trait. */
+function areWide(rows: readonly Row[], most: number): ReadonlySet<Row> {
+  const wide = new Set(
+    rows.filter(({ isChoice, hasSilent, speakers }) =>
+      isChoice ? !hasSilent : speakers.length > MANY,
+    ),
+  );
+  // pairs are quickly visited
+  if (most < 3) return wide;
+  const others = rows
+    .filter((row) => row.isChoice && !wide.has(row) && row.speakers.length > SOME)
+    .sort((a, b) => b.speakers.length - a.speakers.length);
+  let pairs = 1;
+  for (const row of wide) pairs *= pairsOf(row);
+  for (const row of others) {
+    pairs *= pairsOf(row);
+    if (pairs > MOST_PAIRS) break;
+    wide.add(row);
+  }
+  return wide;
+}
+
+/** Pairs of numbers of two faults that a row knows. */
+function pairsOf(row: Row): number {
+  return waysOf(row) === 3 ? 9 : row.isChoice ? 3 : 4;
+}
 
 /** Undefined when there are too many. */
 export function traitsOf(wide: readonly Row[], faults: number): Traits | undefined {
+  const selections = wide.reduce((product, row) => product * waysOf(row), 1);
   const { classOf, first } = classesOf(wide, faults);
-  const fewest = Math.min(first.length, 2 ** wide.length);
-  if (fewest > MOST_TRAITS) return undefined;
-  return fewest < first.length ? bySelection(wide, classOf) : byClass(wide, classOf, first);
-}
-
-function bySelection(wide: readonly Row[], classOf: Uint32Array): Traits {
-  const count = 2 ** wide.length;
-  const faults = classOf.length;
-  const of = new Float64Array(faults * count);
-  for (let f = 0; f < faults; f++) {
-    const start = f * count;
-    of[start] = 1;
-    wide.forEach(({ say }, i) => {
-      const bit = 1 << i;
-      for (let k = 0; k < bit; k++) {
-        of[start + k + bit] = (say[f] as number) * (of[start + k] as number);
-      }
-    });
-  }
-  const third = (a: number, b: number, out: Float64Array): void => {
-    out[0] = 1;
-    for (let i = 0; i < wide.length; i++) {
-      const row = wide[i] as Row;
-      const without = held(row, a, b);
-      const times = slope(row, a, b);
-      const bit = 1 << i;
-      for (let k = 0; k < bit; k++) {
-        const before = out[k] as number;
-        out[k + bit] = before * times;
-        out[k] = before * without;
-      }
-    }
-  };
-  return { count, classOf, of, third, cores: coresOf(wide) };
-}
-
-/** In a choice exactly one of three is selected, with 1/3; of a sign any may be. */
-function coresOf(wide: readonly Row[]): Traits["cores"] {
-  const choices = wide.reduce((bits, { isChoice }, i) => (isChoice ? bits | (1 << i) : bits), 0);
-  const signs = 2 ** wide.length - 1 - choices;
-  return (j, k, visit) => {
-    if (j & k & choices) return;
-    const needed = choices & ~(j | k);
-    // all subsets of the signs, from all of them down to none
-    for (let some = signs; ; some = (some - 1) & signs) {
-      visit(needed | some, coreOf(wide, needed | some, j, k));
-      if (some === 0) break;
-    }
-  };
-}
-
-function coreOf(wide: readonly Row[], i: number, j: number, k: number): number {
-  let product = 1;
-  for (let bit = 0; bit < wide.length; bit++) {
-    const { isChoice, gain } = wide[bit] as Row;
-    const selected = ((i >> bit) & 1) + ((j >> bit) & 1) + ((k >> bit) & 1);
-    if (isChoice) product /= 3;
-    else if (selected > 0) product *= selected === 2 ? -gain : gain;
-  }
-  return product;
+  if (selections <= CLASS_COST * first.length) return bySelection(wide, faults, selections);
+  return first.length > MOST_TRAITS ? undefined : byClass(wide, classOf, first);
 }
 
 function byClass(wide: readonly Row[], classOf: Uint32Array, first: readonly number[]): Traits {
@@ -111,11 +88,18 @@ function byClass(wide: readonly Row[], classOf: Uint32Array, first: readonly num
   }
   return {
     count,
-    classOf,
     of,
     third: (a, b, out) => {
       const start = ((classOf[a] as number) * count + (classOf[b] as number)) * count;
       for (let k = 0; k < count; k++) out[k] = table[start + k] as number;
+    },
+    seconds: (j, visit) => {
+      for (let k = 0; k < count; k++) {
+        visit(
+          k,
+          wide.reduce((p, row) => p * said(row, [first[j] as number, first[k] as number]), 1),
+        );
+      }
     },
     cores: (j, k, visit) => {
       const start = (j * count + k) * count;
@@ -125,28 +109,24 @@ function byClass(wide: readonly Row[], classOf: Uint32Array, first: readonly num
 }
 
 function classesOf(wide: readonly Row[], faults: number) {
-  const numbers = new Map<string, number>();
-  const first: number[] = [];
-  const classOf = Uint32Array.from({ length: faults }, (_, f) => {
-    const key = wide.map(({ say }) => say[f]).join(" ");
-    const known = numbers.get(key) ?? numbers.size;
-    if (known === numbers.size) {
-      numbers.set(key, known);
-      first.push(f);
+  const classOf = new Uint32Array(faults);
+  let first = [0];
+  for (const { say } of wide) {
+    // faults of one class that the row tells apart
+    const numbers = new Map<number, Map<number, number>>();
+    first = [];
+    for (let f = 0; f < faults; f++) {
+      const before = classOf[f] as number;
+      const own = say[f] as number;
+      const known = numbers.get(own) ?? new Map<number, number>();
+      numbers.set(own, known);
+      let number = known.get(before);
+      if (number === undefined) {
+        number = first.push(f) - 1;
+        known.set(before, number);
+      }
+      classOf[f] = number;
     }
-    return known;
-  });
+  }
   return { classOf, first };
-}
-
-/** What a wide row says of three when the third says 0. */
-export function held({ isChoice, gain, say }: Row, a: number, b: number): number {
-  const x = say[a] as number;
-  const y = say[b] as number;
-  return isChoice ? (x + y) / 3 : 1 + gain * (x + y - x * y);
-}
-
-/** By how much that grows with what the third says. */
-export function slope({ isChoice, gain, say }: Row, a: number, b: number): number {
-  return isChoice ? 1 / 3 : gain * (1 - (say[a] as number)) * (1 - (say[b] as number));
 }
