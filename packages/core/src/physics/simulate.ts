@@ -36,8 +36,8 @@ export interface SimulatedCase {
 const NOTICED = 0.04;
 /** With more than this lost at idle or cruise it could not have been driven in. */
 const DRIVABLE = 0.75;
-/** A sound engine may lose this much. */
-const SOUND = 0.015;
+/** A sound engine may lose this share of its strokes. */
+export const SOUND_LOSS = 0.015;
 const MOST_TRIES = 200;
 
 /** Fault ids that this engine can have, as catalogue and physics name them. */
@@ -50,14 +50,27 @@ export function simulatedFaults(engine: Engine): readonly SimulatedFaultId[] {
 
 /**
  * Breaks one part of an engine and drives it. The size of the break is drawn again while nobody would notice
- * it. Throws when the engine has no such part.
+ * it. Throws when the engine has no such part, or when no break was noticed and let the engine run.
  */
 export function simulate(engine: Engine, fault: SimulatedFault, random: Random): SimulatedCase {
+  const broken = simulateIfRuns(engine, fault, random);
+  if (broken) return broken;
+  throw new Error(`simulate: no break of ${fault.fault} was noticed in ${MOST_TRIES} tries.`);
+}
+
+/** The same; `undefined` when no break was noticed and let the engine run. */
+export function simulateIfRuns(
+  engine: Engine,
+  fault: SimulatedFault,
+  random: Random,
+): SimulatedCase | undefined {
   const row: SimulatedBreak = SIMULATED_BREAKS[fault.fault];
   const all = places(engine, row.at);
   const place = fault.place ?? all[random.choice(all.map(() => 1))];
   if (!place) throw new Error(`simulate: ${fault.fault} has no place on this engine.`);
-  const { history, parts, driven } = noticed(engine, row, place, random);
+  const found = noticed(engine, row, place, random);
+  if (!found) return undefined;
+  const { history, parts, driven } = found;
   const codes = storeCodes(parts, driven, random);
   const state: SimulatedState = { parts, drive: driven, codes, random };
   const frame = frameOf(codes);
@@ -87,16 +100,21 @@ interface Noticed {
 }
 
 /** Draws lives, sound engines and breaks until a car comes in that was sound but for the one part. */
-function noticed(engine: Engine, row: SimulatedBreak, place: Place, random: Random): Noticed {
+function noticed(
+  engine: Engine,
+  row: SimulatedBreak,
+  place: Place,
+  random: Random,
+): Noticed | undefined {
   for (let i = 0; i < MOST_TRIES; i++) {
     const history = drawHistory(row.story, random);
     const parts = soundEngine(engine, history.plugKm, random);
-    if (Object.values(drive(parts, random)).some((stretch) => lost(stretch) > SOUND)) continue;
+    if (Object.values(drive(parts, random)).some((stretch) => lost(stretch) > SOUND_LOSS)) continue;
     row.apply(parts, place.cylinders, random);
     const driven = drive(parts, random);
     if (isBroughtIn(driven)) return { history, parts, driven };
   }
-  throw new Error(`simulate: no break at ${place.id} was noticed in ${MOST_TRIES} tries.`);
+  return undefined;
 }
 
 function isBroughtIn({ coldStart, hotRestart, ...driven }: SimulatedDrive): boolean {

@@ -106,22 +106,39 @@ function run(
   };
 }
 
+/** Share of cycles in which a contact is open. */
+export function offShare(
+  { still, shaken }: SimulatedControl,
+  { shaking }: SimulatedRegime,
+): number {
+  return still + shaken * shaking;
+}
+
+/** Share of cycles in which a coil gives nothing. */
+export function silentShare(
+  { coils }: SimulatedEngine,
+  { warmth }: SimulatedRegime,
+  coil: number,
+): number {
+  const { offCold = 0, offHot = 0 } = coils[coil] ?? {};
+  return offCold + (offHot - offCold) * warmth;
+}
+
 /** By coil: no trigger, no feed or no output in this run of cycles. */
 function coilsOff(
   parts: SimulatedEngine,
   regime: SimulatedRegime,
   random: Random,
 ): readonly boolean[] {
-  const isOff = ({ still, shaken }: SimulatedControl): boolean =>
-    random.uniform() < still + shaken * regime.shaking;
+  const isOff = (control: SimulatedControl): boolean =>
+    random.uniform() < offShare(control, regime);
   const isUnfed = isOff(parts.supply);
   const feeds = parts.feeds.map(isOff);
   return parts.engine.groups.map((group, g) => {
     const connector = parts.engine.connectors.findIndex(({ cylinders }) =>
       cylinders.includes(group[0] ?? 0),
     );
-    const { offCold = 0, offHot = 0 } = parts.coils[g] ?? {};
-    const dead = random.uniform() < offCold + (offHot - offCold) * regime.warmth;
+    const dead = random.uniform() < silentShare(parts, regime, g);
     const untriggered = isOff(parts.controls[g] ?? { still: 0, shaken: 0 });
     return isUnfed || dead || untriggered || feeds[connector] === true;
   });

@@ -97,7 +97,7 @@ export interface SimulatedEngine {
 }
 
 /** Energy and capacitance within the tables of trade handbooks (from memory), by kind of ignition. */
-const COILS = {
+export const COILS = {
   distributor: { energyJ: 0.06, capacitanceF: 95e-12 },
   pack: { energyJ: 0.07, capacitanceF: 90e-12 },
   rail: { energyJ: 0.07, capacitanceF: 75e-12 },

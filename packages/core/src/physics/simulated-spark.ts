@@ -14,8 +14,10 @@ const CYCLE_SPREAD = 0.07;
 const EFFICIENCY = 0.6;
 const PRIMARY = { loopOhm: 0.7, inductanceH: 3.5e-3, supplyV: 14 };
 const DWELL_S = 2.6e-3;
-const ROTOR_GAP_V = 2500;
-const EXHAUST_STROKE = { pressurePa: 1e5, temperatureK: 800 };
+/** What the gap between rotor and cap takes. */
+export const ROTOR_GAP_V = 2500;
+/** The gas round the plug of the companion, which fires at the end of its exhaust stroke. */
+export const EXHAUST_STROKE = { pressurePa: 1e5, temperatureK: 800 };
 /** A loose contact gapes wider when shaken. */
 const SHAKEN_BREAK = 0.8;
 const CLEANING_C = 450;
@@ -41,7 +43,7 @@ export function sparkNeeds(parts: SimulatedEngine, regime: SimulatedRegime): Spa
   return {
     plugV: all.map((c) => needOf(parts, regime, c)),
     exhaustV: parts.plugs.map(({ gapM }) => uniformBreakdown({ gapM, ...EXHAUST_STROKE })),
-    coilV: parts.coils.map(({ strength }) => coilVolts(parts, regime, strength)),
+    coilV: parts.coils.map(({ strength }) => coilVolts({ ...parts, strength }, regime.supplyV)),
     arcV: all.map((c) => arcOf(parts, regime, c)),
     breakV: all.map(
       (c) =>
@@ -68,15 +70,26 @@ function needOf(parts: SimulatedEngine, regime: SimulatedRegime, c: number): num
   return ((low + high) / 2) * (plug.gapM / gapM) ** 0.8 * plug.edge;
 }
 
-function coilVolts(parts: SimulatedEngine, regime: SimulatedRegime, strength: number): number {
-  const loop = { ...PRIMARY, supplyV: regime.supplyV, loopOhm: PRIMARY.loopOhm + parts.feedOhm };
+/** A coil with what feeds it. */
+export interface FedCoil {
+  readonly energyJ: number;
+  readonly capacitanceF: number;
+  /** Energy against a sound coil at the same current. */
+  readonly strength: number;
+  /** Resistance in the feed beyond the usual. */
+  readonly feedOhm: number;
+}
+
+/** The highest voltage that a coil can give at a voltage of the battery, V. */
+export function coilVolts(coil: FedCoil, supplyV: number): number {
+  const loop = { ...PRIMARY, supplyV, loopOhm: PRIMARY.loopOhm + coil.feedOhm };
   const current = chargingCurrent(loop, DWELL_S) / chargingCurrent(PRIMARY, DWELL_S);
   // Below rated voltage the dwell is made longer, which wins most of the loss back.
-  const held = regime.supplyV < 13 ? Math.min(1, current * 1.25) : Math.min(1, current);
+  const held = supplyV < 13 ? Math.min(1, current * 1.25) : Math.min(1, current);
   return availableVolts({
-    energyJ: parts.energyJ * strength * held ** 2,
+    energyJ: coil.energyJ * coil.strength * held ** 2,
     efficiency: EFFICIENCY,
-    capacitanceF: parts.capacitanceF,
+    capacitanceF: coil.capacitanceF,
   });
 }
 
@@ -108,8 +121,9 @@ export function sparksIn(
     if (isOff(coil)) return false;
     const spread = 1 + CYCLE_SPREAD * random.normal();
     const volts = needs.coilV[coil] ?? 0;
-    return firesInPairs(parts.engine.ignition)
-      ? pairSpark(parts, needs, c, volts, spread)
+    const pair = pairOf(parts, needs, c, spread);
+    return pair
+      ? seriesPair(pair.legs, volts).sparks[0]
       : singleSpark(parts, needs, c, volts, spread);
   });
 }
@@ -127,19 +141,28 @@ function singleSpark(
   return neededV <= shunted(parts, needs, c, coilV) && plugV <= (needs.arcV[c] ?? 0);
 }
 
-function pairSpark(
+/** A double coil at the moment at which one of its cylinders is to fire. */
+export interface FiringPair {
+  /** The cylinder that is to fire, and the one whose plug sparks into exhaust. */
+  readonly cylinders: readonly [number, number];
+  readonly legs: readonly [Leg, Leg];
+}
+
+/** Both legs when a cylinder is to fire; `undefined` when it has a coil of its own. */
+export function pairOf(
   parts: SimulatedEngine,
   needs: SparkNeeds,
   c: number,
-  coilV: number,
-  spread: number,
-): boolean {
-  const group = parts.engine.groups[parts.engine.groupOf[c] ?? 0] ?? [];
-  const other = group.find((each) => each !== c);
-  if (other === undefined) return singleSpark(parts, needs, c, coilV, spread);
+  spread = 1,
+): FiringPair | undefined {
+  const { engine } = parts;
+  const coil = engine.groupOf[c] ?? 0;
+  const other = engine.groups[coil]?.find((each) => each !== c);
+  if (other === undefined || !firesInPairs(engine.ignition)) return undefined;
+  const coilV = needs.coilV[coil] ?? 0;
   const own = legOf(parts, needs, c, (needs.plugV[c] ?? 0) * spread, coilV);
   const companion = legOf(parts, needs, other, needs.exhaustV[other] ?? 0, coilV);
-  return seriesPair([own, companion], coilV).sparks[0];
+  return { cylinders: [c, other], legs: [own, companion] };
 }
 
 function legOf(
