@@ -85,7 +85,7 @@ const WALLS: Readonly<Record<string, Readonly<Record<string, Pass>>>> = {
 /** Packages that a room of core may use; only the wire format needs one. */
 const CORE_PACKAGES: Readonly<Record<string, readonly string[]>> = { wire: ["zod"] };
 
-const CORE_DOORS = ["@half-order/core", "@half-order/core/wire"];
+const CORE_DOORS = ["@half-order/core", "@half-order/core/wire", "@half-order/core/physics"];
 
 describe("the rooms of core", () => {
   it("are all in the table of walls", () => {

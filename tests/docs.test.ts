@@ -38,17 +38,35 @@ describe("the TypeScript in the README", () => {
     ["@half-order/core/wire", wire],
   ]);
 
-  it("runs and names the fault that it should", async () => {
-    const [code, ...more] = blocks(readme, "ts");
-    expect(more).toEqual([]);
+  /** What a block logs, line by line. */
+  async function logged(code: string): Promise<readonly string[]> {
     const lines: string[] = [];
     vi.spyOn(console, "log").mockImplementation((...words) => void lines.push(words.join(" ")));
-    await run(code ?? "");
+    await run(code);
+    return lines;
+  }
+
+  it("runs and names the fault that it should", async () => {
+    const [code, , ...more] = blocks(readme, "ts");
+    expect(more).toEqual([]);
+    const lines = await logged(code ?? "");
     expect(lines[0]).toContain("Coil of 2 and 5 dead");
     expect(lines[1]).toMatch(/^codes \d/);
   });
 
-  it("is at most twelve lines long", () => {
+  it("runs what comes after the ranking", async () => {
+    const [, code] = blocks(readme, "ts");
+    const [drive, step, mending, result, due, ...more] = await logged(code ?? "");
+    expect(drive).toMatch(/^[A-Z].*\. lamp$/);
+    expect(step).toMatch(/^(?:check|repair|call) \S/);
+    expect(mending).toMatch(/^[1-9]\d* steps to put it back, [1-9]\d* clean drives/);
+    expect(result).toBe("better");
+    // 60,000 km at 18,000 a year are 1,217 whole days, sooner than 48 months.
+    expect(due).toBe("2029-08-30");
+    expect(more).toEqual([]);
+  });
+
+  it("is at most twelve lines long up to the ranking", () => {
     const lines = (blocks(readme, "ts")[0] ?? "").split("\n").filter((line) => line.trim() !== "");
     expect(lines.length).toBeLessThanOrEqual(12);
   });

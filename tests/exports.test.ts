@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import * as door from "../packages/core/src/index.ts";
 import * as instrument from "../packages/core/src/instrument/index.ts";
+import * as physics from "../packages/core/src/physics/index.ts";
 import * as wire from "../packages/core/src/wire/index.ts";
 import { withoutComments } from "./helper/import.ts";
 
@@ -30,6 +31,7 @@ const DOOR = {
     "believedCured",
     "calendarFile",
     "candidateEngines",
+    "cautionsHere",
     "checkFindings",
     "checkOverlay",
     "checkProfile",
@@ -52,6 +54,7 @@ const DOOR = {
     "provenance",
     "putBackList",
     "rank",
+    "refusal",
     "resolveEngine",
     "sayProbability",
     "sensitivity",
@@ -82,6 +85,7 @@ const DOOR = {
     "DriveCondition",
     "DriveLevel",
     "DriveLevelRow",
+    "DriveOptions",
     "DriveRuleRow",
     "Engine",
     "EngineDescription",
@@ -198,6 +202,7 @@ const WIRE = {
     "resolveCase",
     "sensitivitySchema",
     "whySchema",
+    "workBookSchema",
   ],
   types: [
     "Case",
@@ -205,8 +210,12 @@ const WIRE = {
     "CaseReading",
     "MendDocument",
     "OverlayReading",
+    "ProvingDrive",
     "Reading",
+    "SpentTime",
+    "TickedLine",
     "WhyDocument",
+    "WorkBook",
   ],
 };
 
@@ -244,6 +253,45 @@ const INSTRUMENT = {
   ],
 };
 
+const PHYSICS = {
+  values: [
+    "BROKEN_FIGURES",
+    "IDLING_SIX",
+    "SIMULATED_BREAKS",
+    "SIMULATED_REGIME_NAMES",
+    "SOUND_LOSS",
+    "SPARK_RANGE",
+    "breakablePlaces",
+    "sparkBudget",
+    "sparkCurve",
+    "watch",
+  ],
+  types: [
+    "BreakablePlace",
+    "BrokenFigure",
+    "BrokenFigureName",
+    "BudgetAtGap",
+    "BudgetCurve",
+    "CrankRhythm",
+    "OfUnits",
+    "OrderSwing",
+    "PairFiring",
+    "PairLeg",
+    "Place",
+    "PlaceKind",
+    "Running",
+    "SimulatedFault",
+    "SimulatedFaultId",
+    "SimulatedRegimeName",
+    "SparkBudget",
+    "SparkSetting",
+    "StrokeGain",
+    "Watched",
+    "WatchedRegime",
+    "WatchedShake",
+  ],
+};
+
 describe.each([
   { name: "@half-order/core", file: "index.ts", module: door, expected: DOOR },
   {
@@ -251,6 +299,12 @@ describe.each([
     file: "instrument/index.ts",
     module: instrument,
     expected: INSTRUMENT,
+  },
+  {
+    name: "@half-order/core/physics",
+    file: "physics/index.ts",
+    module: physics,
+    expected: PHYSICS,
   },
   { name: "@half-order/core/wire", file: "wire/index.ts", module: wire, expected: WIRE },
 ])("$name", ({ file, module, expected }) => {

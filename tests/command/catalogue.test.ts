@@ -2,7 +2,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { allProfiles, CHECKS, FAULTS, FINDINGS, type Finding } from "@half-order/core";
+import { allProfiles, CHECKS, FAULTS, FINDINGS, type Finding, REPAIRS } from "@half-order/core";
 import { parseCase } from "@half-order/core/wire";
 import { afterAll, describe, expect, it } from "vitest";
 import { version } from "../../packages/server/src/config.ts";
@@ -18,6 +18,7 @@ describe("the lists", () => {
     ["faults", FAULTS],
     ["findings", FINDINGS],
     ["checks", CHECKS],
+    ["repairs", REPAIRS],
     ["engines", allProfiles()],
   ])("half-order %s names each row, and --json gives them whole", async (word, rows) => {
     const people = await commandLine([word]);
@@ -67,6 +68,17 @@ describe("the lists", () => {
     expect(named.length).toBeGreaterThan(1);
     for (const { id } of named) expect(out).toContain(`  ${id} `);
     expect(out).not.toContain("injector.dead");
+  });
+
+  it("show repairs by their words and by the fault that they mend", async () => {
+    const { out } = await commandLine(["repairs", "well.water"]);
+    const mending = REPAIRS.filter(({ mends }) =>
+      mends.some(({ fault }) => fault === "well.water"),
+    );
+    expect(mending.length).toBeGreaterThan(0);
+    for (const { id } of mending) expect(out).toContain(`  ${id} `);
+    const one = await commandLine(["repairs", "repair.rail", "--json"]);
+    expect(JSON.parse(one.out)).toEqual(asJson(REPAIRS.filter(({ id }) => id === "repair.rail")));
   });
 
   it("name the nearest ids where a word names nothing, and take one word", async () => {

@@ -61,8 +61,8 @@ describe("half-order rank for people", () => {
     const figures = heads.map(([, percent]) => Number(percent));
     expect(figures).toEqual(figures.toSorted((a, b) => b - a));
     expect(out).toMatch(/^about \d+ in \d+ +[\d.]+ % {2}Coil, cylinders 2 and 5$/m);
-    expect(out).toMatch(/^ +1\. +[\d.]+ % {3}Coil of 2 and 5 dead\n +First: \S/m);
-    expect(out.replaceAll(/\s+/g, " ")).toMatch(/First: [^.]+ \(\d+ min, [^)]+\)\./);
+    expect(out).toMatch(/^ +1\. +[\d.]+ % {3}Coil of 2 and 5 dead\n/m);
+    expect(out.replaceAll(/\s+/g, " ")).toMatch(/First(?: for each)?: [^.]+ \(\d+ min, [^)]+\)\./);
   });
 
   it("numbers faults as --json and --why count them", async () => {
@@ -129,6 +129,33 @@ describe("half-order rank for people", () => {
     expect(out.indexOf("Ignition voltage can kill.")).toBeLessThan(out.indexOf("First: "));
   });
 
+  it("says what the two kinds of chance are, and each first check once", async () => {
+    const { out } = await commandLine(["rank", "--top", "3"], text);
+    expect(out.replaceAll(/\s+/g, " ")).toMatch(
+      /at each part the chance that it has failed in whatever way, below it the ways/,
+    );
+    const [coil = ""] = out.split("\n\n").filter((part) => /Coil, cylinders 2 and 5/.test(part));
+    const checks = [...coil.replaceAll(/\s+/g, " ").matchAll(/First(?: for each)?: ([^(]+) \(/g)];
+    expect(checks.length).toBeGreaterThan(0);
+    expect(new Set(checks.map(([, name]) => name)).size).toBe(checks.length);
+  });
+
+  it("says of each first check when it cannot be made with what is at hand", async () => {
+    const bare = JSON.stringify({ ...document, atHand: { tools: [], skill: 0 } });
+    const { out } = await commandLine(["rank", "--top", "12"], bare);
+    const said = [
+      ...out.replaceAll(/\s+/g, " ").matchAll(/First[^:]*: [^(]+ \(\d+ min, ([^)]+)\)/g),
+    ];
+    expect(said.length).toBeGreaterThan(3);
+    for (const [, needs = ""] of said) {
+      const isDone = /^no tool(; needs more skill)?$/.test(needs);
+      expect(isDone || /; not at hand$/.test(needs), needs).toBe(true);
+    }
+    expect(said.some(([, needs]) => needs?.endsWith("; not at hand"))).toBe(true);
+    const all = await commandLine(["rank", "--top", "12"], text);
+    expect(all.out).not.toContain("not at hand");
+  });
+
   it("warns before the ranking when the findings disagree, and says which to look at again", async () => {
     const counts = { finding: "counts", answer: { "1": 500, "2": 0, "5": 0 } };
     const odd = { ...document, findings: [...findings, counts] };
@@ -175,6 +202,8 @@ describe("half-order rank refuses", () => {
     ["a folder", ["rank", folder], undefined, "it is a folder"],
     ["two files", ["rank", "a.json", "b.json"], undefined, '"b.json" is one name too many.'],
     ["--top 0", ["rank", "--top", "0"], text, "--top needs a whole number from 1 up"],
+    ["--top -1", ["rank", "--top", "-1"], text, '--top needs a whole number from 1 up, not "-1".'],
+    ["--top=1e999", ["rank", "--top=1e999"], text, "--top needs a whole number from 1 up"],
     ["--why beyond the list", ["rank", "--why", "9999"], text, "--why 9999: the list has"],
     ["an unknown option", ["rank", "--loud"], text, "Unknown option '--loud'. See"],
     ["--top without a number", ["rank", "--top"], text, "--top"],
@@ -208,6 +237,47 @@ describe("half-order rank refuses", () => {
       expect.stringMatching(/^\/findings\/0\/answer: true is no answer to "lamp"\. Write "off", /),
       expect.stringMatching(/^\/findings\/1\/finding: There is no finding "lmap"\. /),
     ]);
+  });
+
+  it("an unsound case and unsound numbers of one's own in one go", async () => {
+    const own = file('{ "faults": { "coil.weka": { "shares": { "rail": 10 } } } }');
+    const bad = { engine: "demo.term", findings: [{ finding: "lmap", answer: "on" }] };
+    for (const words of [["rank"], ["next"], ["mend", "repair.rail"], ["sensitivity"]]) {
+      const piped = [...words, ...(words.length > 1 ? ["-"] : []), "--knowledge", own];
+      const { code, out, err } = await commandLine(piped, JSON.stringify(bad));
+      expect({ code, out }).toEqual({ code: 2, out: "" });
+      expect(err).toContain(`${own}#/faults/coil.weka: There is no fault "coil.weka".`);
+      expect(err).toContain('/engine: No engine has the id "demo.term".');
+      expect(err).toContain("/findings/0/finding: ");
+    }
+  });
+
+  it("numbers that no case can hold, and text that would drive the terminal", async () => {
+    const bad = `{ "engine": "demo.tern", "title": "\\u001b[31mred", "note": "a\\nb",
+      "findings": [{ "finding": "plug.gap", "cylinder": 1, "answer": 1e999 },
+        { "finding": "counts", "answer": { "1": 1e999 } }],
+      "atHand": { "hourRate": 1e999 } }`;
+    const { code, err } = await commandLine(["rank"], bad);
+    expect(code).toBe(2);
+    expect(err.trimEnd().split("\n").sort()).toEqual([
+      expect.stringMatching(/^\/atHand\/hourRate: A number too large to be held was not expected/),
+      expect.stringMatching(/^\/findings\/0\/answer: Infinity mm cannot be: readings lie between/),
+      expect.stringMatching(/^\/findings\/1\/answer\/1: Infinity is not a count\./),
+      expect.stringMatching(
+        /^\/title: "\\u001b\[31mred" cannot be used here\. Write it on one line/,
+      ),
+    ]);
+    expect(err).not.toContain("\u001b");
+  });
+
+  it("a cover that takes longer than any", async () => {
+    const engine = {
+      ...profile,
+      covers: [{ name: "manifold", cylinders: [1], minutes: 1e300 }],
+    };
+    const { code, err } = await commandLine(["rank"], JSON.stringify({ engine, findings: [] }));
+    expect(code).toBe(2);
+    expect(err).toMatch(/^\/engine\/covers\/0\/minutes: 1e\+300 minutes .* 0 to 1440\.$/m);
   });
 
   it("an unsound case, a line for each problem", async () => {

@@ -28,6 +28,7 @@ const repair = (
   minutes: 10,
   partsPrice,
   cures: 0,
+  cautions: [],
 });
 
 it("counts every repair, its trial and its parts until one cures", () => {

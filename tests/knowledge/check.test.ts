@@ -39,9 +39,38 @@ holds({
   why: "An output that hangs open ruins the coil, and the spark looks for the hand.",
   *check() {
     for (const { id, yields, cautions } of KNOWLEDGE.checks) {
-      if (!yields.includes("spark")) continue;
+      if (!yields.includes("spark") && !yields.includes("spark.stress")) continue;
       const isWarned = ["high-voltage", "open-spark", "fuel"].every((c) => cautions.includes(c));
       yield { at: id, breach: isWarned ? undefined : "does not" };
+    }
+  },
+  exceptions: {},
+});
+
+holds({
+  name: "a check that needs a diagnostic port names the one that is made without it",
+  why: "An engine without on-board diagnosis has nothing to plug a reader in.",
+  *check() {
+    for (const { id, tool, withoutPort } of KNOWLEDGE.checks) {
+      const instead = withoutPort === undefined ? undefined : checks.get(withoutPort);
+      const isNeeded = tool === "code reader";
+      const isSound = isNeeded ? instead !== undefined : withoutPort === undefined;
+      yield { at: id, breach: isSound ? undefined : `names ${withoutPort}` };
+    }
+  },
+  exceptions: {},
+});
+
+holds({
+  name: "what only a code reader answers is marked as told through the port",
+  why: "Unmarked it would be asked on an engine that cannot tell it.",
+  *check() {
+    for (const { id, throughPort } of KNOWLEDGE.findings.values()) {
+      const by = KNOWLEDGE.checks.filter(({ yields }) => yields.includes(id));
+      const isOnlyRead = by.length > 0 && by.every(({ tool }) => tool === "code reader");
+      // Exhaust gas and tank valves are there without a port; only their commands are not.
+      if (!isOnlyRead || id === "command") continue;
+      yield { at: id, breach: throughPort ? undefined : "is not" };
     }
   },
   exceptions: {},

@@ -7,6 +7,7 @@ import {
   FAULTS,
   FINDINGS,
   profileById,
+  REPAIRS,
   resolveEngine,
 } from "@half-order/core";
 import { beforeAll, describe, expect, it } from "vitest";
@@ -26,6 +27,7 @@ describe("lists", () => {
     ["/api/v1/faults", FAULTS],
     ["/api/v1/findings", FINDINGS],
     ["/api/v1/checks", CHECKS],
+    ["/api/v1/repairs", REPAIRS],
     ["/api/v1/cautions", CAUTIONS],
   ])("GET %s", async (url, rows) => {
     const response = await app.inject({ url });
@@ -38,6 +40,8 @@ describe("single rows", () => {
   it.each([
     ...FAULTS.map((row) => [`/api/v1/faults/${row.id}`, row] as const),
     ...FINDINGS.map((row) => [`/api/v1/findings/${row.id}`, row] as const),
+    ...CHECKS.map((row) => [`/api/v1/checks/${row.id}`, row] as const),
+    ...REPAIRS.map((row) => [`/api/v1/repairs/${row.id}`, row] as const),
   ])("GET %s", async (url, row) => {
     const response = await app.inject({ url });
     expect(response.statusCode).toBe(200);
@@ -58,6 +62,8 @@ describe("single rows", () => {
     ["/api/v1/engines/demo.term", "engine-unknown", "demo.tern"],
     ["/api/v1/faults/coil.weka", "fault-unknown", "coil.weak"],
     ["/api/v1/findings/plug.loook", "finding-unknown", "plug.look"],
+    ["/api/v1/checks/check.codez", "check-unknown", "check.codes"],
+    ["/api/v1/repairs/repair.rial", "repair-unknown", "repair.rail"],
   ])("GET %s is a 404 that names the nearest", async (url, code, near) => {
     const response = await app.inject({ url });
     expect(response.statusCode).toBe(404);

@@ -83,6 +83,17 @@ describe("a path or method that is not there", () => {
     expect(response.headers["allow"]).toBe(allow);
   });
 
+  it.each(["/%zz", "/api/v1/faults/%E0%A4"])("%s cannot be read, and says so", async (url) => {
+    const response = await app.inject({ url });
+    expectDetails(response, 400, "Bad Request", url);
+    expect(response.json().detail).toContain("hexadecimal");
+  });
+
+  it("an id longer than any is a 414 of the same form", async () => {
+    const url = `/api/v1/faults/${"x".repeat(101)}`;
+    expectDetails(await app.inject({ url }), 414, "URI Too Long", url);
+  });
+
   it("a path that only resembles a route is a 404", async () => {
     const response = await app.inject({ method: "DELETE", url: "/api/v1/openapi-json" });
     expect(response.statusCode).toBe(404);

@@ -48,6 +48,14 @@ describe("POST /api/v1/drive", () => {
     expect(response.statusCode).toBe(200);
     expect(response.json()).toEqual(plain(driveAdvice(profile, findings)));
   });
+
+  it("leaves out the traffic in a workshop", async () => {
+    const seen = [{ finding: "alarm", answer: ["fuel-seen"] }];
+    const told = async (more: object) =>
+      (await post("/api/v1/drive", { ...known, findings: seen, ...more })).json().cautions;
+    expect(await told({})).toContain("traffic");
+    expect(await told({ atHand: { where: "workshop" } })).not.toContain("traffic");
+  });
 });
 
 describe("POST /api/v1/mend", () => {
@@ -60,6 +68,15 @@ describe("POST /api/v1/mend", () => {
   it("asks for the cylinder where the repair has one", async () => {
     const response = await post("/api/v1/mend", { ...known, repair: "repair.plug-one" });
     expect(response.statusCode).toBe(400);
-    expect(response.json().problems[0].code).toBe("cylinder-missing");
+    expect(response.json().problems[0]).toMatchObject({
+      code: "cylinder-missing",
+      path: "/cylinder",
+    });
+  });
+
+  it("names a repair that there is not by its path in the request", async () => {
+    const response = await post("/api/v1/mend", { ...known, repair: "repair.plugset" });
+    expect(response.statusCode).toBe(400);
+    expect(response.json().problems).toMatchObject([{ code: "repair-unknown", path: "/repair" }]);
   });
 });

@@ -27,6 +27,7 @@ it("names every route with a summary", () => {
   expect(routes.filter((route) => !route.startsWith("head ")).sort()).toEqual([
     "get /api/v1/cautions",
     "get /api/v1/checks",
+    "get /api/v1/checks/{id}",
     "get /api/v1/engines",
     "get /api/v1/engines/{id}",
     "get /api/v1/faults",
@@ -34,6 +35,7 @@ it("names every route with a summary", () => {
     "get /api/v1/findings",
     "get /api/v1/findings/{id}",
     "get /api/v1/repairs",
+    "get /api/v1/repairs/{id}",
     "get /healthz",
     "post /api/v1/drive",
     "post /api/v1/engines/describe",

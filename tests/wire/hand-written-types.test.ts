@@ -79,6 +79,7 @@ const profile: Required<EngineProfile> = {
   connectors: [{ name: "left", feeds: ["A1", 4] }],
   covers: [{ name: "inlet manifold", cylinders: ["A1", 2], minutes: 60 }],
   fuel: "petrol",
+  diagnosticPort: false,
   figures,
 };
 

@@ -11,6 +11,7 @@ export type {
   NextStep,
   Withheld,
 } from "./advice/advice.ts";
+export { refusal } from "./advice/at-hand.ts";
 export {
   type MendedFault,
   type Mending,
@@ -70,7 +71,7 @@ export {
   type RepairDone,
   type RepairResult,
 } from "./knowledge/answer.ts";
-export { CAUTIONS } from "./knowledge/caution.ts";
+export { CAUTIONS, cautionsHere } from "./knowledge/caution.ts";
 export { CHECKS } from "./knowledge/check.ts";
 // A workshop's own numbers over the tables, and what every number rests on.
 export { checkOverlay } from "./knowledge/check-overlay.ts";
@@ -134,7 +135,7 @@ export {
 } from "./physics/torque.ts";
 export type { Spread } from "./physics/wear.ts";
 export { type CalendarEvent, calendarFile } from "./service/calendar.ts";
-export { type DriveAdvice, driveAdvice } from "./service/drive.ts";
+export { type DriveAdvice, type DriveOptions, driveAdvice } from "./service/drive.ts";
 export { type LastService, type NextService, nextService } from "./service/due.ts";
 export {
   type ProofOptions,

@@ -15,7 +15,7 @@ import {
 } from "fastify-type-provider-zod";
 import type { z } from "zod";
 import { type Config, version } from "./config.ts";
-import { handleErrors } from "./error.ts";
+import { answerError, handleErrors } from "./error.ts";
 import { catalogueRoutes } from "./route/catalogue.ts";
 import { healthRoute } from "./route/health.ts";
 import { nextRoutes } from "./route/next.ts";
@@ -48,6 +48,7 @@ export async function buildApp(
     logger,
     bodyLimit: BODY_LIMIT,
     https: tls ?? null,
+    frameworkErrors: answerError,
   } as object);
   const hasPage = existsSync(join(page, "index.html"));
   handleErrors(app, hasPage);

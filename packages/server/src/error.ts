@@ -93,7 +93,8 @@ function refuseMethod(request: FastifyRequest, reply: FastifyReply, methods: rea
   return answer(request, reply.header("allow", allowed), 405, { detail });
 }
 
-function answerError(
+/** Answers every error of a request; for the framework's own, too, which come before any route is found. */
+export function answerError(
   error: Error & { statusCode?: number },
   request: FastifyRequest,
   reply: FastifyReply,
@@ -104,6 +105,10 @@ function answerError(
   }
   if (error instanceof MissingError) {
     return answer(request, reply, 404, { detail: error.message, problems: error.problems });
+  }
+  if ("code" in error && error.code === "FST_ERR_BAD_URL") {
+    const detail = "The address cannot be read: after % stand two hexadecimal digits, of UTF-8.";
+    return answer(request, reply, 400, { detail });
   }
   const { statusCode = 500 } = error;
   if (statusCode >= 500) {
@@ -116,6 +121,7 @@ function answerError(
 
 const DETAILS: Readonly<Record<number, string>> = {
   413: "The body is larger than 1 MB.",
+  414: "A part of the address is too long: no id is.",
   415: "The body must be JSON: send it with content-type: application/json.",
 };
 

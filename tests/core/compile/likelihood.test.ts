@@ -56,6 +56,31 @@ describe("all answers to a choice, given one fault", () => {
   });
 });
 
+describe("a look that waits for a fault which hides", () => {
+  const row = KNOWLEDGE.findings.get("swap.lead");
+  const fault = KNOWLEDGE.faults.find(({ id }) => id === "lead.leaking");
+  const pack = engineById("generic.i4.1342.pack");
+  if (!row || !fault || !pack) throw new Error("nobody exchanges cables");
+  const moved = fault.signs.find(({ finding }) => finding === "swap.lead")?.gives["moved"] ?? 0;
+
+  it.each([
+    [undefined, fault.shows],
+    [0.5, fault.shows + 0.5 * (1 - fault.shows)],
+    [1, 1],
+  ])("meets it so much more often: %s", (awaits, meets) => {
+    const { awaits: _, ...still } = row;
+    const findings = new Map(KNOWLEDGE.findings);
+    findings.set(row.id, awaits === undefined ? still : { ...still, awaits });
+    const answer = { finding: "swap.lead", answer: "moved", cylinder: 1 };
+    const { model, instances } = compile(pack, [answer], { ...KNOWLEDGE, findings });
+    const at = instances.findIndex(
+      (each) => each.fault.id === fault.id && each.place.cylinders.includes(0),
+    );
+    const usual = row.options["moved"]?.chance ?? 0;
+    expect(model.observations[0]?.value[at]).toBeCloseTo(meets * moved + (1 - meets) * usual, 2);
+  });
+});
+
 describe("a code that names a cylinder's injector", () => {
   const answers = [[], ["P0201"], ["P0202"], ["P0203"], ["P0204"]];
   const family = Object.keys(KNOWLEDGE.findings.get("codes")?.options ?? {});

@@ -44,6 +44,20 @@ describe("the cylinders that a fault makes miss", () => {
     if (!own) throw new Error("an engine has coils");
     expect([...patternOf(single, own, reach)]).toEqual([[0b0001, 1]]);
   });
+
+  it("are the mate alone, where a coil fires two, else the own one", () => {
+    const of = (ignition: "rail" | "coil-per-plug") => {
+      const engine = resolveEngine({ cylinders: 4, firingOrder: [1, 3, 4, 2], ignition });
+      const [leg] = places(engine, "leg");
+      if (!leg) throw new Error("an engine has legs");
+      return [...patternOf(engine, leg, { mate: 0.2, own: 0.8 })];
+    };
+    expect(of("rail")).toEqual([
+      [0b1000, 0.2],
+      [0b0001, 0.8],
+    ]);
+    expect(of("coil-per-plug")).toEqual([[0b0001, 1]]);
+  });
 });
 
 describe("the moments at which a fault shows", () => {

@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { CAUTIONS, FINDINGS, profileById, rank } from "../../../packages/core/src/index.ts";
+import {
+  CAUTIONS,
+  cautionsHere,
+  FINDINGS,
+  profileById,
+  rank,
+} from "../../../packages/core/src/index.ts";
 
 const TERN = profileById("demo.tern");
 if (!TERN) throw new Error("demo.tern");
@@ -19,6 +25,15 @@ describe("cautions that an answer calls for", () => {
       { finding: "electrics-wild", answer: "no" },
     ]);
     expect(cautions).toEqual(["glowing-exhaust", "fuel"]);
+  });
+
+  it("are told where they are about the place, all while it is not known", () => {
+    const ids = ["fuel", "traffic", "hot-parts", "no such caution"];
+    expect(cautionsHere(ids, undefined)).toEqual(ids);
+    expect(cautionsHere(ids, "roadside")).toEqual(ids);
+    const elsewhere = ids.filter((id) => id !== "traffic");
+    expect(cautionsHere(ids, "driveway")).toEqual(elsewhere);
+    expect(cautionsHere(ids, "workshop")).toEqual(elsewhere);
   });
 
   it("exist", () => {

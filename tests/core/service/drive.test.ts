@@ -273,6 +273,29 @@ describe("advice", () => {
   });
 });
 
+describe("its cautions", () => {
+  const fuelSeen: Finding = { finding: "alarm", answer: ["fuel-seen"] };
+
+  it("tell of traffic at the roadside and while the place is not known, nowhere else", () => {
+    const told = (where?: "roadside" | "driveway" | "workshop") =>
+      driveAdvice(four, [fuelSeen], { where }).cautions;
+    expect(told()).toContain("traffic");
+    expect(told("roadside")).toContain("traffic");
+    expect(told("driveway")).toEqual(told().filter((id) => id !== "traffic"));
+    expect(told("workshop")).toEqual(told("driveway"));
+  });
+
+  it("tell of a blinking lamp unless the lamp was seen to be off", () => {
+    const rough: Finding = { finding: "complaint.severity", answer: "clear" };
+    const told = (lamp: string) =>
+      driveAdvice(four, [rough, { finding: "lamp", answer: lamp }]).cautions;
+    expect(driveAdvice(four, [rough]).cautions).toContain("blinking-lamp");
+    expect(told("steady")).toContain("blinking-lamp");
+    expect(told("blinking")).toContain("blinking-lamp");
+    expect(told("off")).not.toContain("blinking-lamp");
+  });
+});
+
 describe("for any findings", () => {
   const profile = fc.constantFrom(...allProfiles(), four);
   const withFindings = profile.chain((engine) =>

@@ -47,9 +47,15 @@ export interface NextRepair {
   readonly partsPrice: number;
   /** Chance that the engine runs right after it. */
   readonly cures: number;
+  /** Ids of cautions that are about this place, to be read first. */
+  readonly cautions: readonly string[];
+  /** True where it is made already: start the engine, and note its result among the repairs. */
+  readonly isMade?: true;
+  /** Why it comes before anything that the costs would put first. */
+  readonly because?: string;
 }
 
-/** Hand it to somebody who has what it takes. */
+/** Hand it to somebody who has what it takes: nothing at hand pays against that. */
 export interface NextCall {
   readonly kind: "call";
 }
@@ -72,6 +78,10 @@ export interface Next {
   readonly expectedMinutesWithoutChecks: number;
   /** Chance that repairs alone, in the best order, end at a professional's. */
   readonly callChance: number;
+  /** Chance that something of all that can be done with what is at hand would mend it, whatever it costs. */
+  readonly mendable: number;
+  /** What an hour of the user's time is taken to be worth: as given, else the usual rate. */
+  readonly hourRate: number;
   /** Checks worth looking at, best first. */
   readonly checks: readonly NextCheck[];
   /** Repairs in the order in which they would be tried if nothing more were checked. */

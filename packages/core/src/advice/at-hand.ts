@@ -15,14 +15,21 @@ interface Demand {
   readonly skill: number;
   readonly minutes: number;
   readonly cautions: readonly string[];
+  readonly parts?: PartsPrice;
 }
 
-/** Why a step cannot be done with what is at hand; `undefined` when it can. */
+/**
+ * Why a step cannot be done with what is at hand; `undefined` when it can. `minutes`: its own, with what must
+ * come off first where that is known.
+ */
 export function refusal(
   { tools, skill, where }: AtHand,
   demand: Demand,
 ): Withheld["why"] | undefined {
   if (tools && demand.tool !== "none" && !tools.includes(demand.tool)) return "tool";
+  // Who carries no tool carries no part either.
+  const isBare = tools?.every((tool) => tool === "none") ?? false;
+  if (isBare && demand.parts !== undefined && demand.parts !== "none") return "tool";
   if (skill !== undefined && demand.skill > skill) return "skill";
   const limit = where && PLACE_LIMITS[where];
   if (!limit) return undefined;
@@ -33,9 +40,14 @@ export function refusal(
 /** Time that costs nothing would make every part dearer than any work. */
 const LEAST_HOUR_RATE = 1;
 
+/** What an hour of the user's own time counts for. */
+export function hourRateOf({ hourRate }: AtHand): number {
+  return Math.max(LEAST_HOUR_RATE, hourRate ?? USUAL_HOUR_RATE);
+}
+
 /** What a price is worth in minutes of the user's own time. */
-export function inMinutes(price: number, { hourRate }: AtHand): number {
-  return (price / Math.max(LEAST_HOUR_RATE, hourRate ?? USUAL_HOUR_RATE)) * 60;
+export function inMinutes(price: number, atHand: AtHand): number {
+  return (price / hourRateOf(atHand)) * 60;
 }
 
 export function priceOf(parts: PartsPrice, { partsPrice }: AtHand): number {

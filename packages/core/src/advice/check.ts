@@ -1,5 +1,6 @@
 // Where each check could be made on this engine, and what it would show in every state.
 import { answeredOf, questionKey } from "../compile/answered.ts";
+import { fits } from "../compile/fits.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import type { Finding } from "../knowledge/answer.ts";
@@ -17,7 +18,7 @@ export interface CheckHere {
   readonly tellsBits: number;
 }
 
-/** Places at which one check is weighed. */
+/** Places at which one check is weighed; where it looks at the whole engine as well, it is made once. */
 const PLACES_WEIGHED = 2;
 /** Outcomes of a check that are told apart; the rest count as "anything else". */
 const OUTCOMES_TOLD = 14;
@@ -42,8 +43,10 @@ export function checksHere(
   const outcomesOnce = remembered(prospect);
   return prospect.knowledge.checks.flatMap((row) => {
     if (putOff.includes(row.id)) return [];
-    if (row.suits && !row.suits.includes(engine.ignition)) return [];
-    const asked = row.yields.flatMap((id) => prospect.knowledge.findings.get(id) ?? []);
+    if (!fits(engine, row)) return [];
+    const asked = row.yields
+      .flatMap((id) => prospect.knowledge.findings.get(id) ?? [])
+      .filter((finding) => fits(engine, finding));
     const here = placesOf(engine, asked, suspects).flatMap((cylinders): readonly CheckLooks[] => {
       const looks = looksAt(engine, asked, cylinders).filter(({ key }) => !known.has(key));
       return looks.length === 0 ? [] : [{ row, cylinders, looks: looks.map(outcomesOnce) }];
@@ -127,6 +130,7 @@ function placesOf(
   suspects: readonly number[],
 ): readonly (readonly number[])[] {
   if (asked.every(({ scope }) => scope === "engine")) return [[]];
+  const most = asked.some(({ scope }) => scope === "engine") ? 1 : PLACES_WEIGHED;
   const found = new Map<string, readonly number[]>();
   for (const suspect of suspects) {
     const coil = engine.groups[engine.groupOf[suspect] ?? 0] ?? [];
@@ -134,7 +138,7 @@ function placesOf(
     const cylinders = [suspect, ...mates];
     const key = [...cylinders].sort((a, b) => a - b).join(" ");
     if (!found.has(key)) found.set(key, cylinders);
-    if (found.size === PLACES_WEIGHED) break;
+    if (found.size === most) break;
   }
   return [...found.values()];
 }
@@ -151,7 +155,6 @@ function looksAt(
   cylinders: readonly number[],
 ): readonly AskedLook[] {
   const looks = asked.flatMap((row): readonly AskedLook[] => {
-    if (row.suits && !row.suits.includes(engine.ignition)) return [];
     if (row.scope === "engine") return [{ row, key: questionKey(engine, row, undefined) }];
     return cylinders.map((cylinder) => ({
       row,

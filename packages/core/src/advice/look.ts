@@ -47,13 +47,18 @@ function fill(
 ): void {
   const [answered] = answeredOf(engine, [finding], knowledge);
   const said = observe(subjects, answered as Answered);
+  const isBySet = said.misfireObservations.length > 0;
   // Many states share a set.
   const bySet = new Map<number, number>();
   states.forEach(({ faults, set }, i) => {
     const likelihood = bySet.get(set) ?? setLikelihood(said, set);
     bySet.set(set, likelihood);
     let product = likelihood;
-    for (const observation of said.observations) product *= chanceOf(observation, faults);
+    for (const observation of said.observations) {
+      const told = chanceOf(observation, faults);
+      // Where the set has its say already, a fault adds only how much likelier than usual it makes this.
+      product *= isBySet && observation.form === "choice" ? told / observation.background : told;
+    }
     chance[start + i] = product;
   });
 }

@@ -8,6 +8,7 @@ import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { putRight } from "../explain/company.ts";
 import type { PutRight } from "../explain/ranking.ts";
 import type { Finding, RepairDone } from "../knowledge/answer.ts";
+import { cautionsHere } from "../knowledge/caution.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { RepairRow } from "../knowledge/schema.ts";
 import { type ProofPlan, proofPlan } from "../service/proof.ts";
@@ -38,7 +39,6 @@ export interface NotYet {
 }
 
 export interface Mending extends NextRepair {
-  readonly cautions: readonly string[];
   /** What it would cure, likeliest first. */
   readonly faults: readonly MendedFault[];
   /** What the findings say must be put right with it, so that the new part lives. */
@@ -73,10 +73,7 @@ export function mend(
   options: MendOptions = {},
 ): Mending {
   const { repairs = [], atHand = {}, open = [], units } = options;
-  const prospect = prospectFor(profile, findings, {
-    ...options,
-    repairs: [...repairs, { ...wanted }],
-  });
+  const prospect = prospectFor(profile, findings, options, wanted);
   const { knowledge, outlooks } = prospect;
   const [{ engine }] = outlooks as [Prospect["outlooks"][number]];
   const row = knowledge.repairs.find(({ id }) => id === wanted.repair) as RepairRow;
@@ -100,7 +97,7 @@ export function mend(
     minutes: opens.reduce((sum, { minutes }) => sum + minutes, row.minutes),
     partsPrice: priceOf(row.parts, atHand),
     cures: here.probability,
-    cautions: row.cautions,
+    cautions: cautionsHere(row.cautions, atHand.where),
     faults,
     alsoPutRight: putRight({ engine, answered, findings, knowledge }, partsOf(row, knowledge)),
     notYet: notYetOf(prospect, repairs, here, (each) =>

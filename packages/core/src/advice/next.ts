@@ -2,15 +2,19 @@
 import { checkFindings } from "../compile/check-finding.ts";
 import { checkRepairs } from "../compile/repair.ts";
 import { type CandidateEngine, candidateEngines } from "../engine/candidates.ts";
+import type { Engine } from "../engine/engine.ts";
 import type { EngineProfile } from "../engine/profile.ts";
 import type { AtHand, Finding, RepairDone } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
 import { nextStep } from "../planning/next-step.ts";
-import { InputError } from "../units/problem.ts";
+import { driveAdvice } from "../service/drive.ts";
+import { InputError, type Problem } from "../units/problem.ts";
 import type { Next } from "./advice.ts";
+import { checkAtHand } from "./check-at-hand.ts";
+import { provenBySwap, soFar, trialOf } from "./made.ts";
 import { offerOf } from "./offer.ts";
 import { type Prospect, prospectOf } from "./outlook.ts";
-import { sayPlan } from "./say-plan.ts";
+import { sayPlan, sayProven, sayTrial } from "./say-plan.ts";
 
 export interface NextOptions {
   /** What was mended so far, with its results. */
@@ -44,25 +48,47 @@ export function next(
 ): Next {
   const { repairs = [], atHand = {}, open = [], putOff = [], isEnough } = options;
   const prospect = prospectFor(profile, findings, options);
-  const offer = offerOf(prospect, { findings, repairs, atHand, open, putOff });
+  const known = soFar(prospect, findings, repairs);
+  const offer = offerOf(prospect, { ...known, findings, atHand, open, putOff });
   const plan = nextStep(offer.problem, undefined, {
     maxWork: options.maxWork ?? MAX_WORK,
     ...(isEnough ? { isEnough } : {}),
   });
-  return sayPlan(prospect, offer, plan, atHand);
+  const advice = sayPlan(prospect, offer, plan, atHand);
+  const trial = trialOf(known);
+  // No engine is started that the rules say to stop.
+  const isStopped = trial && driveAdvice(profile, findings).level?.level === "stop-now";
+  if (trial && !isStopped) return { ...advice, step: sayTrial(prospect, trial) };
+  const proven = provenBySwap(prospect, known);
+  const step = proven && sayProven(prospect, offer, proven, atHand);
+  return step ? { ...advice, step } : advice;
 }
 
-/** Everything that may be wrong; throws an `InputError` when profile, findings or repairs are unsound. */
+/**
+ * Everything that may be wrong; throws an `InputError` when profile, findings or options are unsound, or the
+ * repair that is thought of (paths `/repair`, `/cylinder`).
+ */
 export function prospectFor(
   profile: EngineProfile,
   findings: readonly Finding[],
-  { repairs = [], knowledge = KNOWLEDGE }: NextOptions,
+  { repairs = [], atHand = {}, knowledge = KNOWLEDGE }: NextOptions,
+  wanted?: RepairDone,
 ): Prospect {
   const engines = candidateEngines(profile);
+  const [{ engine }] = engines as [CandidateEngine];
   const problems = [
     ...checkFindings(profile, findings, knowledge),
-    ...checkRepairs((engines[0] as CandidateEngine).engine, repairs, knowledge),
+    ...checkRepairs(engine, repairs, knowledge),
+    ...(wanted === undefined ? [] : checkWanted(engine, wanted, knowledge)),
+    ...checkAtHand(atHand),
   ];
   if (problems.length > 0) throw new InputError(problems);
-  return prospectOf(engines, { findings, repairs, knowledge });
+  const all = wanted ? [...repairs, { ...wanted }] : repairs;
+  return prospectOf(engines, { findings, repairs: all, knowledge });
+}
+
+function checkWanted(engine: Engine, wanted: RepairDone, knowledge: Knowledge): readonly Problem[] {
+  return checkRepairs(engine, [wanted], knowledge).map((problem) => {
+    return { ...problem, path: problem.path.replace(/^\/0/, "") || "/repair" };
+  });
 }

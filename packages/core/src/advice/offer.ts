@@ -1,6 +1,5 @@
 // Everything that can be done next with what is at hand, as a problem for the planner.
-import type { Engine } from "../engine/engine.ts";
-import type { AtHand, Finding, RepairDone } from "../knowledge/answer.ts";
+import type { AtHand, Finding } from "../knowledge/answer.ts";
 import { TRIAL_MINUTES } from "../knowledge/at-hand.ts";
 import type { CheckRow, RepairRow } from "../knowledge/schema.ts";
 import type { PlanProblem } from "../planning/problem.ts";
@@ -8,6 +7,7 @@ import { type Openings, openingsOf } from "./access.ts";
 import type { Withheld } from "./advice.ts";
 import { callMinutes, inMinutes, priceOf, refusal } from "./at-hand.ts";
 import { type CheckHere, type CheckLooks, checksHere, mostBits, together } from "./check.ts";
+import { madeByChecks, type SoFar } from "./made.ts";
 import type { Prospect } from "./outlook.ts";
 import { type RepairHere, repairsHere } from "./repair.ts";
 
@@ -18,6 +18,8 @@ export interface Offer {
   /** In the order of the problem's repairs. */
   readonly repairs: readonly (RepairHere & { readonly access: readonly number[] })[];
   readonly withheld: readonly Withheld[];
+  /** Chance that one of the repairs would mend it, whatever it costs. */
+  readonly mendable: number;
   readonly problem: PlanProblem;
 }
 
@@ -28,9 +30,8 @@ const LEAST_BITS = 0.005;
 /** Withheld steps that are told. */
 const WITHHELD_TOLD = 6;
 
-export interface Situation {
+export interface Situation extends SoFar {
   readonly findings: readonly Finding[];
-  readonly repairs: readonly RepairDone[];
   readonly atHand: AtHand;
   /** Ids of openings that are open. */
   readonly open: readonly string[];
@@ -38,18 +39,15 @@ export interface Situation {
   readonly putOff: readonly string[];
 }
 
-export function offerOf(
-  prospect: Prospect,
-  { findings, repairs: done, atHand, open, putOff }: Situation,
-): Offer {
-  const engine = (prospect.outlooks[0] as { engine: Engine }).engine;
+export function offerOf(prospect: Prospect, situation: Situation): Offer {
+  const { engine, findings, repairs: done, atHand, open, putOff } = situation;
   const openings = openingsOf(engine, prospect.knowledge, open);
   const all = engine.names.map((_, c) => c);
   const looked = checksHere(prospect, findings, putOff).map((here) => ({
     ...here,
     access: openings.of(here.row.access ?? [], here.cylinders.length ? here.cylinders : all),
   }));
-  const repairs = repairsHere(prospect, done).map((here) => ({
+  const repairs = repairsHere(prospect, done, madeByChecks(situation)).map((here) => ({
     ...here,
     access: openings.of(here.row.access ?? [], here.place.cylinders),
   }));
@@ -67,6 +65,7 @@ export function offerOf(
     checks: weighed,
     repairs: possible,
     withheld: withheldOf([...looked, ...repairs], why),
+    mendable: mendableBy(prospect, possible),
     problem: {
       chance: prospect.chance,
       tests: weighed.map(({ row, access, outcomes }) => ({
@@ -85,6 +84,13 @@ export function offerOf(
       trialCost: TRIAL_MINUTES,
     },
   };
+}
+
+function mendableBy({ chance }: Prospect, repairs: readonly RepairHere[]): number {
+  return chance.reduce(
+    (sum, p, s) => sum + p * repairs.reduce((most, { cures }) => Math.max(most, cures[s] ?? 0), 0),
+    0,
+  );
 }
 
 interface Step {

@@ -1,4 +1,5 @@
 // Which repairs could help on this engine, where, and what each would cure in every state.
+import { fits } from "../compile/fits.ts";
 import { cureOf, placeOfRepair } from "../compile/repair.ts";
 import type { Engine } from "../engine/engine.ts";
 import { type Place, places } from "../engine/place.ts";
@@ -8,10 +9,13 @@ import type { PlanTurn } from "../planning/problem.ts";
 import { dot } from "./check.ts";
 import type { Outlook, Prospect } from "./outlook.ts";
 
-/** A repair at a place, with what it does. */
-export interface RepairHere {
+export interface RepairPlace {
   readonly row: RepairRow;
   readonly place: Place;
+}
+
+/** A repair at a place, with what it does. */
+export interface RepairHere extends RepairPlace {
   /** By state: chance that the engine runs right after it. */
   readonly cures: Float64Array;
   /** Two things wrong and one mended: what is then left. */
@@ -22,22 +26,33 @@ export interface RepairHere {
 /** Repairs less likely to help than this are not weighed. */
 const WORTH_WEIGHING = 0.002;
 
-/** All repairs that may help; those that were done already are left out. */
+/** Whether a repair was done at that place. */
+export function isDone(
+  engine: Engine,
+  { row, place }: RepairPlace,
+  done: readonly RepairDone[],
+): boolean {
+  return done.some(
+    (each) => each.repair === row.id && placeOfRepair(engine, row, each)?.id === place.id,
+  );
+}
+
+/** All repairs that may help; those that were done already, also by the way of a check, are left out. */
 export function repairsHere(
   prospect: Prospect,
   done: readonly RepairDone[],
+  made: readonly RepairPlace[] = [],
 ): readonly RepairHere[] {
   const [first] = prospect.outlooks;
   if (!first) return [];
   const { engine } = first;
-  const isDone = (row: RepairRow, place: Place): boolean =>
-    done.some(
-      (each) => each.repair === row.id && placeOfRepair(engine, row, each)?.id === place.id,
-    );
+  const isMade = (at: RepairPlace): boolean =>
+    isDone(engine, at, done) ||
+    made.some(({ row, place }) => row.id === at.row.id && place.id === at.place.id);
   return prospect.knowledge.repairs.flatMap((row) => {
-    if (row.suits && !row.suits.includes(engine.ignition)) return [];
+    if (!fits(engine, row)) return [];
     return placesOf(prospect, row).flatMap((place): readonly RepairHere[] => {
-      if (isDone(row, place)) return [];
+      if (isMade({ row, place })) return [];
       const here = repairAt(prospect, row, place);
       return here.probability < WORTH_WEIGHING ? [] : [here];
     });

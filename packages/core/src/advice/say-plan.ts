@@ -3,13 +3,18 @@ import { instanceKey } from "../compile/prior.ts";
 import { sayNames } from "../engine/cylinder-name.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import type { AtHand } from "../knowledge/answer.ts";
+import { LEAST_MENDABLE, TRIAL_MINUTES } from "../knowledge/at-hand.ts";
+import { cautionsHere } from "../knowledge/caution.ts";
+import { TRIAL } from "../knowledge/made-by-check.ts";
 import type { Plan, Step, TestWorth } from "../planning/problem.ts";
 import type { Opening } from "./access.ts";
 import type { CheckOutcome, Next, NextCheck, NextRepair, NextStep } from "./advice.ts";
-import { priceOf } from "./at-hand.ts";
+import { hourRateOf, priceOf } from "./at-hand.ts";
 import type { Outcome } from "./look.ts";
+import type { Trial } from "./made.ts";
 import type { Offer } from "./offer.ts";
 import { type Prospect, presentIn } from "./outlook.ts";
+import { type RepairPlace, repairAt } from "./repair.ts";
 
 /** Checks and repairs that are told. */
 const CHECKS_TOLD = 8;
@@ -18,7 +23,7 @@ const REPAIRS_TOLD = 12;
 export function sayPlan(prospect: Prospect, offer: Offer, plan: Plan, atHand: AtHand): Next {
   const worths = [...plan.byTest].sort((a, b) => b.worth - a.worth);
   const check = (worth: TestWorth): NextCheck => sayCheck(prospect, offer, worth);
-  const step = plan.step ?? { kind: "call" as const };
+  const step = stepOf(offer, plan);
   const chosen = worths.find(({ test }) => step.kind === "test" && step.test === test);
   const told = [...(chosen ? [chosen] : []), ...worths.filter((worth) => worth !== chosen)].slice(
     0,
@@ -29,6 +34,8 @@ export function sayPlan(prospect: Prospect, offer: Offer, plan: Plan, atHand: At
     expectedMinutes: plan.expectedCost,
     expectedMinutesWithoutChecks: plan.repairOrderCost,
     callChance: plan.repairOrder.find((each) => each.step.kind === "call")?.reached ?? 0,
+    mendable: offer.mendable,
+    hourRate: hourRateOf(atHand),
     checks: told.map(check),
     repairs: plan.repairOrder
       .flatMap(({ step: each }) =>
@@ -37,6 +44,54 @@ export function sayPlan(prospect: Prospect, offer: Offer, plan: Plan, atHand: At
       .slice(0, REPAIRS_TOLD),
     withheld: offer.withheld,
   };
+}
+
+/**
+ * The planner's step, unless what can be mended here is too little to begin with. Of repairs with one trial
+ * after all of them it does not matter which is first: the likeliest is named.
+ */
+export function stepOf(
+  { mendable, repairs }: Pick<Offer, "mendable" | "repairs">,
+  { step, repairOrder }: Pick<Plan, "step" | "repairOrder">,
+): Step {
+  if (!step || mendable < LEAST_MENDABLE) return { kind: "call" };
+  if (step.kind !== "repair" || step.thenTry) return step;
+  const steps = repairOrder.map((each) => each.step);
+  const trial = steps.findIndex((each) => each.kind === "repair" && each.thenTry);
+  const batch = steps.slice(0, trial + 1).flatMap((each) => (each.kind === "repair" ? [each] : []));
+  if (!batch.some(({ repair }) => repair === step.repair)) return step;
+  const curing = (each: typeof step): number => repairs[each.repair]?.probability ?? 0;
+  return batch.reduce((best, each) => (curing(each) > curing(best) ? each : best), step);
+}
+
+/** To run the engine after something that is mended already. */
+export function sayTrial(prospect: Prospect, { row, place, by }: Trial): NextRepair {
+  return {
+    kind: "repair",
+    repair: row.id,
+    name: TRIAL[by].say,
+    cylinders: namesAt(prospect, place),
+    opens: [],
+    minutes: TRIAL_MINUTES,
+    partsPrice: 0,
+    cures: repairAt(prospect, row, place).probability,
+    cautions: TRIAL.cautions,
+    isMade: true,
+    because: TRIAL[by].because,
+  };
+}
+
+/** To renew the part that a swap has proven; `undefined` when that cannot be done with what is at hand. */
+export function sayProven(
+  prospect: Prospect,
+  offer: Offer,
+  { row, place, say }: RepairPlace & { readonly say: string },
+  atHand: AtHand,
+): NextRepair | undefined {
+  const at = offer.repairs.findIndex(
+    (each) => each.row.id === row.id && each.place.id === place.id,
+  );
+  return at < 0 ? undefined : { ...sayRepair(prospect, offer, at, atHand), because: say };
 }
 
 function sayStep(prospect: Prospect, offer: Offer, step: Step, atHand: AtHand): NextStep {
@@ -69,10 +124,11 @@ function sayRepair(prospect: Prospect, offer: Offer, repair: number, atHand: AtH
     kind: "repair",
     repair: row.id,
     name: row.name.replace("{at}", sayNames(cylinders)),
-    cylinders: place.kind === "engine" || place.kind === "set" ? [] : cylinders,
+    cylinders: namesAt(prospect, place),
     ...openingWork(offer, access, row.minutes),
     partsPrice: priceOf(row.parts, atHand),
     cures: probability,
+    cautions: cautionsHere(row.cautions, atHand.where),
   };
 }
 
@@ -107,6 +163,11 @@ function sayOutcome(prospect: Prospect, outcome: Outcome, probability: number): 
       probability: leader.probability,
     },
   };
+}
+
+/** Where a repair is done; nowhere in particular when it is of the whole engine. */
+function namesAt(prospect: Prospect, { kind, cylinders }: RepairPlace["place"]) {
+  return kind === "engine" || kind === "set" ? [] : namesOf(prospect, cylinders);
 }
 
 function namesOf(prospect: Prospect, cylinders: readonly number[]): readonly CylinderName[] {

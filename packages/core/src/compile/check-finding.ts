@@ -1,5 +1,6 @@
 // Can these findings be used on this engine? Every problem at once, with the path to the bad field.
 
+import { checkEntries, checkShape } from "../engine/check-shape.ts";
 import { cylinderNames } from "../engine/cylinder-name.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import type { Finding } from "../knowledge/answer.ts";
@@ -16,6 +17,8 @@ export function checkFindings(
   findings: readonly Finding[],
   knowledge: Knowledge = KNOWLEDGE,
 ): readonly Problem[] {
+  const shape = [...checkShape(profile), ...checkEntries("findings", findings, "finding")];
+  if (shape.length > 0) return shape;
   const names = cylinderNames(profile);
   return findings.flatMap((finding, i) => {
     const row = knowledge.findings.get(finding.finding);
@@ -113,8 +116,8 @@ function checkAnswer(
 }
 
 function checkChoice(path: string, answer: Finding["answer"], row: FindingRow): readonly Problem[] {
-  if (typeof answer === "number") {
-    if (row.reading && Number.isFinite(answer)) return checkPossible(path, answer, row.reading);
+  if (typeof answer === "number" && !Number.isNaN(answer)) {
+    if (row.reading) return checkPossible(path, answer, row.reading);
     return [wrong(path, `"${row.id}" is not measured in numbers.`, `Write ${optionList(row)}.`)];
   }
   if (typeof answer === "string" && Object.hasOwn(row.options, answer)) return [];
@@ -122,7 +125,7 @@ function checkChoice(path: string, answer: Finding["answer"], row: FindingRow): 
   return [
     wrong(
       path,
-      `${JSON.stringify(answer)} is no answer to "${row.id}".`,
+      `${shown(answer)} is no answer to "${row.id}".`,
       `Write ${optionList(row)}${number}.`,
     ),
   ];
@@ -223,7 +226,7 @@ function checkCounts(
     const isWhole = Number.isInteger(count) && (count as number) >= 0;
     if (isWhole && (count as number) <= COUNTS_FROM_MISFIRE.mostCounted) return [];
     const hint = `Write a whole number from 0 to ${COUNTS_FROM_MISFIRE.mostCounted}, where counters end.`;
-    return [wrong(at, `${JSON.stringify(count)} is not a count.`, hint)];
+    return [wrong(at, `${shown(count)} is not a count.`, hint)];
   });
 }
 
@@ -236,4 +239,9 @@ function optionList(row: FindingRow): string {
   return options.length < 2
     ? options.join("")
     : `${options.slice(0, -1).join(", ")} or ${options.at(-1)}`;
+}
+
+/** As JSON, but for the numbers that JSON does not have. */
+function shown(value: unknown): string {
+  return typeof value === "number" ? `${value}` : JSON.stringify(value);
 }

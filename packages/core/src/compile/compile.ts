@@ -6,7 +6,8 @@ import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { FaultRow } from "../knowledge/schema.ts";
 import type { DiagnosisModel, Link } from "../model/diagnosis-model.ts";
 import { type Answered, answeredOf } from "./answered.ts";
-import { observe, subjectsOf } from "./likelihood.ts";
+import { fits } from "./fits.ts";
+import { observe, type Subjects, subjectsOf } from "./likelihood.ts";
 import { patternOf } from "./pattern.ts";
 import { companyFactor, type Instance, instancesOf, riskFactor, shareOf } from "./prior.ts";
 import { observeRepairs } from "./repair.ts";
@@ -28,34 +29,21 @@ export function compile(
   knowledge: Knowledge,
   repairs: readonly RepairDone[] = [],
 ): Compiled {
-  const answered = answeredOf(engine, findings, knowledge);
-  const instances = [...instancesOf(engine, knowledge), somethingElse(engine, knowledge)];
-  const company = companyFactor(
-    instances.slice(0, -1).map(({ share }) => share),
-    knowledge.twoFaultsShare,
+  const answered = answeredOf(engine, findings, knowledge).filter(({ row }) => fits(engine, row));
+  const { subjects, componentKeys, company, prior } = groundOf(engine, knowledge);
+  const { instances } = subjects;
+  const risks = new Map(
+    [...knowledge.faults, knowledge.somethingElse].map((row) => [row, riskFactor(row, answered)]),
   );
   const odds = Float64Array.from(
     instances,
-    ({ fault, share }) => company * share * riskFactor(fault, answered),
+    ({ fault, share }) => company * share * (risks.get(fault) as number),
   );
-  const atoms = atomsOf(instances);
-  const subjects = subjectsOf(engine, instances);
   const observed = answered.map((answer) => observe(subjects, answer));
-  const components = componentsOf(engine, instances);
-  const alone = new Uint8Array(instances.length);
-  alone[instances.length - 1] = 1;
   return {
     model: {
-      cylinders: engine.names.length,
-      faults: instances.length,
+      ...prior,
       odds,
-      alone,
-      component: components.of,
-      components: components.keys.length,
-      atomStart: atoms.atomStart,
-      atomChance: atoms.atomChance,
-      atomSet: atoms.atomSet,
-      links: linksOf(instances),
       observations: [
         ...observed.flatMap((o) => o.observations),
         ...observeRepairs(engine, instances, repairs, knowledge),
@@ -63,8 +51,63 @@ export function compile(
       misfireObservations: observed.flatMap((o) => o.misfireObservations),
     },
     instances,
-    componentKeys: components.keys,
+    componentKeys,
     answered,
+  };
+}
+
+/** What does not hang on what was found. */
+interface Ground {
+  readonly subjects: Subjects;
+  readonly componentKeys: readonly string[];
+  /** See `companyFactor`. */
+  readonly company: number;
+  readonly prior: Omit<DiagnosisModel, "odds" | "observations" | "misfireObservations">;
+}
+
+/** Engines whose ground is kept; a profile without a firing order may be more than a dozen. */
+const KEPT = 32;
+const grounds = new WeakMap<Knowledge, Map<string, Ground>>();
+
+/**
+ * Worked out once for an engine and tables. Tables may be filled in later, as long as what they say of a
+ * question that was asked before stays as it was.
+ */
+function groundOf(engine: Engine, knowledge: Knowledge): Ground {
+  const known = grounds.get(knowledge) ?? new Map<string, Ground>();
+  grounds.set(knowledge, known);
+  const key = JSON.stringify(engine);
+  const ground = known.get(key) ?? newGround(engine, knowledge);
+  // the one used last is dropped last
+  known.delete(key);
+  known.set(key, ground);
+  const [oldest] = known.keys();
+  if (known.size > KEPT && oldest !== undefined) known.delete(oldest);
+  return ground;
+}
+
+function newGround(engine: Engine, knowledge: Knowledge): Ground {
+  const named = instancesOf(engine, knowledge);
+  const instances = [...named, somethingElse(engine, knowledge)];
+  const components = componentsOf(engine, instances);
+  const alone = new Uint8Array(instances.length);
+  alone[instances.length - 1] = 1;
+  return {
+    subjects: subjectsOf(engine, instances),
+    componentKeys: components.keys,
+    company: companyFactor(
+      named.map(({ share }) => share),
+      knowledge.twoFaultsShare,
+    ),
+    prior: {
+      cylinders: engine.names.length,
+      faults: instances.length,
+      alone,
+      component: components.of,
+      components: components.keys.length,
+      ...atomsOf(instances),
+      links: linksOf(instances),
+    },
   };
 }
 

@@ -142,9 +142,15 @@ function choiceChances({ names }: Engine, { fault, pattern }: Instance, row: Fin
     Object.keys(row.options).map((option) => {
       const full = derived?.[option] ?? completed(stated ?? {}, row, option);
       const usual = usualChance(row, option);
-      return [option, row.momentary ? fault.shows * full + (1 - fault.shows) * usual : full];
+      const shown = showsIn(fault, row);
+      return [option, shown * full + (1 - shown) * usual];
     }),
   );
+}
+
+/** Chance that a look meets the fault: what leaves a trace always, else when it shows or is waited for. */
+function showsIn({ shows }: FaultRow, { momentary, awaits = 0 }: FindingRow): number {
+  return momentary ? shows + (1 - shows) * awaits : 1;
 }
 
 /** What a row leaves open is spread over the options it does not name, as in the background. */
@@ -190,7 +196,7 @@ function signChances({ names }: Engine, { fault, pattern }: Instance, row: Findi
   return Object.fromEntries(
     Object.keys(row.options).map((option) => {
       const chance = stated?.[option] ?? regimes?.[option] ?? misfire?.[option] ?? 0;
-      return [option, Math.min(0.999, row.momentary ? chance * fault.shows : chance)];
+      return [option, Math.min(0.999, chance * showsIn(fault, row))];
     }),
   );
 }

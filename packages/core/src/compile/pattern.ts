@@ -14,6 +14,10 @@ const TARGETS = {
     const companion = engine.companions[cylinder];
     return [maskOf(companion === undefined ? [cylinder] : [cylinder, companion])];
   },
+  mate: (engine, cylinder) => {
+    const group = isDouble(engine) ? (engine.groups[engine.groupOf[cylinder] ?? 0] ?? []) : [];
+    return [maskOf([group.find((other) => other !== cylinder) ?? cylinder])];
+  },
   neighbours: (engine, cylinder) =>
     engine.neighbours.filter((pair) => pair.includes(cylinder)).map(maskOf),
   consecutive: (engine, cylinder) => {

@@ -79,10 +79,10 @@ export function companyFactor(shares: readonly number[], twoFaults: number): num
 
 /** What is known beforehand multiplies the odds of a fault. */
 export function riskFactor(fault: FaultRow, answers: readonly Answered[]): number {
-  return answers.reduce(
-    (product, answer) => product * answerRisk(fault, answer, leftOf(answer, answers)),
-    1,
-  );
+  return answers.reduce((product, answer) => {
+    const risk = fault.risks.find(({ finding }) => finding === answer.row.id);
+    return risk ? product * answerRisk(risk, answer, leftOf(answer, answers)) : product;
+  }, 1);
 }
 
 /** How much of an answer's pull is left, by those that tell how far back it lies; all unless told. */
@@ -94,9 +94,7 @@ function leftOf({ row }: Answered, answers: readonly Answered[]): number {
 }
 
 /** What one answer does to the odds of a fault beforehand. */
-function answerRisk(fault: FaultRow, { row, options }: Answered, left: number): number {
-  const risk = fault.risks.find((candidate) => candidate.finding === row.id);
-  if (!risk) return 1;
+function answerRisk(risk: RiskRow, { row, options }: Answered, left: number): number {
   return Object.entries(row.options).reduce((product, [option, { chance }]) => {
     const times = timesOf(risk, option);
     if (times === undefined) return product;

@@ -1,4 +1,5 @@
 // What a repair at a place cures, and what its result tells of every fault.
+import { checkEntries } from "../engine/check-shape.ts";
 import type { Engine } from "../engine/engine.ts";
 import { type Place, places } from "../engine/place.ts";
 import type { EngineProfile } from "../engine/profile.ts";
@@ -65,6 +66,8 @@ export function checkRepairs(
   repairs: readonly RepairDone[],
   knowledge: Knowledge,
 ): readonly Problem[] {
+  const shape = checkEntries("repairs", repairs, "repair");
+  if (shape.length > 0) return shape;
   return repairs.flatMap((done, i) => {
     const row = knowledge.repairs.find(({ id }) => id === done.repair);
     if (!row) return [unknownRepair(i, done, knowledge)];

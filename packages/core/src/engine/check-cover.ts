@@ -3,6 +3,9 @@ import { type Problem, pointer } from "../units/problem.ts";
 import { cylinderNames } from "./cylinder-name.ts";
 import type { EngineProfile } from "./profile.ts";
 
+/** A day of work. */
+const MOST_MINUTES = 1440;
+
 export function checkCovers(profile: EngineProfile): readonly Problem[] {
   const names = cylinderNames(profile).map(String);
   return (profile.covers ?? []).flatMap(({ name, cylinders, minutes }, i): readonly Problem[] => {
@@ -18,14 +21,14 @@ export function checkCovers(profile: EngineProfile): readonly Problem[] {
             },
           ],
     );
-    if (Number.isFinite(minutes) && minutes >= 0) return strangers;
+    if (minutes >= 0 && minutes <= MOST_MINUTES) return strangers;
     return [
       ...strangers,
       {
         code: "cover-minutes",
         path: pointer("covers", i, "minutes"),
         message: `${minutes} minutes to take off "${name}" cannot be used.`,
-        hint: "Write how long it takes to take it off and put it back, 0 or more.",
+        hint: `Write how long it takes to take it off and put it back, 0 to ${MOST_MINUTES}.`,
       },
     ];
   });

@@ -1,9 +1,10 @@
 // Is what a user wrote of an engine sound? Finds everything wrong at once and says how to mend it.
-import type { Problem } from "../units/problem.ts";
+import { InputError, type Problem } from "../units/problem.ts";
 import { checkCovers } from "./check-cover.ts";
 import { checkBanks, checkIntervals, checkNeighbours, checkOrder } from "./check-cylinder.ts";
 import { checkFigures } from "./check-figures.ts";
 import { checkIgnition, type IgnitionCase } from "./check-ignition.ts";
+import { checkShape } from "./check-shape.ts";
 import { cylinderNames } from "./cylinder-name.ts";
 import { firingAngles } from "./firing-order.ts";
 import { type EngineProfile, IGNITION_KINDS } from "./profile.ts";
@@ -12,11 +13,13 @@ import { type EngineProfile, IGNITION_KINDS } from "./profile.ts";
 export const MAX_CYLINDERS = 16;
 
 /**
- * Every problem of a profile, each with the JSON Pointer of its field; empty when it is sound. The
- * shape of the input (types, unknown fields) is taken for granted; only its sense is checked. A
- * missing firing order is no problem here.
+ * Every problem of a profile, each with the JSON Pointer of its field; empty when it is sound. Of its
+ * shape only what the sense hangs on is checked: that it is an object and its lists are lists. A missing
+ * firing order is no problem here.
  */
 export function checkProfile(profile: EngineProfile): readonly Problem[] {
+  const shape = checkShape(profile);
+  if (shape.length > 0) return shape;
   const counted = [...checkCount(profile), ...checkKind(profile)];
   const rest = [...checkTolerance(profile), ...checkFigures(profile.figures)];
   // Without a believable count or kind every cylinder would look wrong.
@@ -35,8 +38,13 @@ export function checkProfile(profile: EngineProfile): readonly Problem[] {
   ];
 }
 
-/** The firing order as far as it is known: the one given; of a single cylinder the only one. */
+/**
+ * The firing order as far as it is known: the one given; of a single cylinder the only one. Throws an
+ * `InputError` for what is no profile.
+ */
 export function knownOrder(profile: EngineProfile): EngineProfile["firingOrder"] {
+  const shape = checkShape(profile);
+  if (shape.length > 0) throw new InputError(shape);
   return profile.firingOrder ?? (profile.cylinders === 1 ? cylinderNames(profile) : undefined);
 }
 

@@ -5,9 +5,12 @@ import { genericProfiles } from "./generic.ts";
 import type { EngineProfile } from "./profile.ts";
 import { resolveEngine } from "./resolve-engine.ts";
 
-/** All profiles that come with the library, demo vehicles first. All are complete. */
+let all: readonly EngineProfile[] | undefined;
+
+/** All profiles that come with the library, demo vehicles first. All are complete. Worked out once. */
 export function allProfiles(): readonly EngineProfile[] {
-  return [...demoProfiles(), ...genericProfiles()];
+  all ??= [...demoProfiles(), ...genericProfiles()];
+  return all;
 }
 
 /** The profile with this id, such as `demo.tern`; `undefined` when there is none. */

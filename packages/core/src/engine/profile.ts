@@ -80,5 +80,7 @@ export interface EngineProfile {
   readonly connectors?: readonly ConnectorProfile[];
   readonly covers?: readonly CoverProfile[];
   readonly fuel?: "petrol" | "petrol-and-gas" | "alcohol-blend";
+  /** False for an engine without on-board diagnosis: no codes, counts or live data can be read. */
+  readonly diagnosticPort?: boolean;
   readonly figures?: Figures;
 }

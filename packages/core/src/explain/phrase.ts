@@ -1,4 +1,5 @@
 // Probabilities as people say them.
+import { InputError } from "../units/problem.ts";
 
 /** The parts that are said, from the rarest up. */
 const SAID: readonly (readonly [part: number, of: number])[] = [
@@ -16,12 +17,17 @@ const SAID: readonly (readonly [part: number, of: number])[] = [
   [19, 20],
 ];
 
+/** Sums of probabilities come out beside 0 and 1 by so much. */
+const ROUNDING = 1e-6;
+
 /**
  * "about 6 in 10", "about 1 in 20", "less than 1 in 100", "almost certain": the nearest part that people
  * say, nearest in odds. Probabilities are first rounded as they are printed, to whole per cents (below 10
- * to tenths of one), so that what is printed alike is said alike.
+ * to tenths of one), so that what is printed alike is said alike. Throws an `InputError` for anything that
+ * is no probability.
  */
 export function sayProbability(probability: number): string {
+  if (!(probability >= -ROUNDING && probability <= 1 + ROUNDING)) throw notOne(probability);
   const percent = probability * 100;
   const printed = (percent < 10 ? Math.round(percent * 10) / 10 : Math.round(percent)) / 100;
   if (printed >= 0.97) return "almost certain";
@@ -31,4 +37,10 @@ export function sayProbability(probability: number): string {
     Math.abs(Math.log(part / (of - part)) - Math.log(printed / (1 - printed)));
   const [part, of] = SAID.reduce((best, next) => (away(next) < away(best) ? next : best));
   return `about ${part} in ${of}`;
+}
+
+function notOne(value: number): InputError {
+  const message = `${value} is no probability.`;
+  const hint = "Give a number from 0 to 1.";
+  return new InputError([{ code: "probability-wrong", path: "/probability", message, hint }]);
 }

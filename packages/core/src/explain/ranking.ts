@@ -45,7 +45,7 @@ export interface RankedHypothesis {
 export interface Fit {
   /** Jensen's conflict in dB: above 0 the findings disagree, below they support one another. */
   readonly conflictDb: number;
-  /** Given above 3 dB: the finding that disagrees most with the rest; look at it again first. */
+  /** Given above 8 dB: the finding that disagrees most with the rest; look at it again first. */
   readonly suspect?: { readonly finding: string; readonly cylinder?: CylinderName };
 }
 

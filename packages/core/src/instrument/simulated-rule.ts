@@ -102,6 +102,7 @@ function fixedRepair(visit: Visit, ids: readonly string[]): NextRepair | undefin
     minutes,
     partsPrice: priceOf(row.parts, atHand),
     cures: 0,
+    cautions: row.cautions,
   };
 }
 

@@ -31,6 +31,12 @@ export const USUAL_HOUR_RATE = 25;
 /** What a professional asks for finding and mending it all, in the same unit. */
 export const USUAL_CALL_PRICE = 450;
 
+/**
+ * When less than this part of what may be wrong can be mended with what is at hand, whatever it costs, it is
+ * handed over at once: chances like that are not worth standing beside the road for.
+ */
+export const LEAST_MENDABLE = 0.1;
+
 /** Minutes until it is seen whether the engine runs right after a repair. */
 export const TRIAL_MINUTES = 5;
 

@@ -1,11 +1,13 @@
 // Hazards, said where the hand is about to go. They defer to the vehicle maker's service manual,
 // local rules and licensed technicians.
+import type { AtHand } from "./answer.ts";
 import type { CautionRow } from "./schema.ts";
 
 export const CAUTIONS = [
   {
     id: "blinking-lamp",
     say: "A blinking lamp means that the catalyst is being ruined and may start a fire. Ease off now and stop where it is safe. If it blinks again at light throttle, do not drive on.",
+    unless: { finding: "lamp", is: ["off"] },
   },
   {
     id: "stray-voltage",
@@ -39,7 +41,11 @@ export const CAUTIONS = [
     id: "exhaust-gas",
     say: "Exhaust gas kills indoors. Run the engine only in the open; a misfire makes it worse.",
   },
-  { id: "traffic", say: "Away from traffic first: hazard lamps, triangle, behind the barrier." },
+  {
+    id: "traffic",
+    say: "Away from traffic first: hazard lamps, triangle, behind the barrier.",
+    where: ["roadside"],
+  },
   {
     id: "battery",
     say: "No short circuits at the battery; disconnect its negative pole before wiring work.",
@@ -61,3 +67,13 @@ export const CAUTIONS = [
     say: "Do not crank while fuel or coolant may stand in a cylinder: it can break the engine.",
   },
 ] as const satisfies readonly CautionRow[];
+
+/** Those of the cautions that are about this place; all of them while it is not known. */
+export function cautionsHere(
+  ids: readonly string[],
+  where: AtHand["where"] | undefined,
+): readonly string[] {
+  const elsewhere = (row: CautionRow): boolean =>
+    where !== undefined && row.where !== undefined && !row.where.includes(where);
+  return ids.filter((id) => !CAUTIONS.some((row) => row.id === id && elsewhere(row)));
+}

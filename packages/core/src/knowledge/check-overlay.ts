@@ -15,7 +15,7 @@ import {
 import { checkRepairOverlay } from "./check-repair.ts";
 import { checkSpeech } from "./check-speech.ts";
 import type { Knowledge } from "./knowledge.ts";
-import { type FaultChange, type FaultRow, type Overlay, UNSAID } from "./schema.ts";
+import { type FaultChange, type FaultRow, type Overlay, type Shares, UNSAID } from "./schema.ts";
 
 /** Hypotheses end at three faults, so no more than about 0.38 of them can have exactly two. */
 const MOST_TWO_FAULTS = 0.3;
@@ -38,6 +38,7 @@ export function checkOverlay(base: Knowledge, overlay: Overlay): readonly Proble
       checkChange(world, id, change),
     ),
     ...newFaults.flatMap((row, i) => checkNew(world, newFaults, row, i)),
+    ...checkShares(base, overlay),
     ...Object.entries(overlay.checks ?? {}).flatMap(([id, { minutes, grounds }]) => {
       const path = pointer("checks", id);
       if (!world.checks.has(id)) return [unknown("check", id, path, [...world.checks])];
@@ -48,6 +49,25 @@ export function checkOverlay(base: Knowledge, overlay: Overlay): readonly Proble
     }),
     ...checkRepairOverlay(base, overlay, world.wearable),
   ];
+}
+
+/** On every kind of ignition that had a fault before, one must be left. */
+function checkShares(
+  base: Knowledge,
+  { faults = {}, newFaults = [] }: Overlay,
+): readonly Problem[] {
+  const before = base.faults.map(({ shares }) => shares);
+  const after = base.faults.map(({ id, shares }) => ({ ...shares, ...faults[id]?.shares }));
+  const all = [...after, ...newFaults.map(({ shares }) => shares)];
+  const kinds = new Set(before.flatMap((shares) => Object.keys(shares) as (keyof Shares)[]));
+  const isIn = (shares: Shares, kind: keyof Shares): boolean => (shares[kind] ?? 0) > 0;
+  const empty = [...kinds].filter(
+    (kind) =>
+      before.some((shares) => isIn(shares, kind)) && !all.some((shares) => isIn(shares, kind)),
+  );
+  if (empty.length === 0) return [];
+  const message = `With these shares no fault is left where the ignition is ${empty.join(", ")}.`;
+  return [problem("shares-empty", "/faults", message, "Leave at least one share above 0.")];
 }
 
 interface World {

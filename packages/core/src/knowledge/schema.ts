@@ -41,6 +41,7 @@ export type Regime = keyof Regimes;
  * - `group`: all cylinders that its coil fires. Without double coils this counts as `own`
  *   (at a place with more than one cylinder: as all of them)
  * - `companions`: its cylinder and the one 360° away, whatever the ignition
+ * - `mate`: only the other cylinder that its coil fires; without double coils this counts as `own`
  * - `neighbours`: its cylinder and one beside it; the two of a `neighbours` place
  * - `consecutive`: its cylinder and the next in the firing order
  * - `all`: all cylinders of its place at once (random, where these are all of the engine)
@@ -52,6 +53,7 @@ export interface Reach {
   readonly group?: number;
   readonly all?: number;
   readonly companions?: number;
+  readonly mate?: number;
   readonly neighbours?: number;
   readonly consecutive?: number;
   readonly two?: number;
@@ -176,6 +178,13 @@ export interface FindingRow {
   readonly grounds: Grounds;
   /** Seen at one moment only: an intermittent fault may not show. */
   readonly momentary?: boolean;
+  /**
+   * Of the times that a fault hides, the part in which a `momentary` look waits for it or brings it about.
+   * None unless given.
+   */
+  readonly awaits?: number;
+  /** Told by on-board diagnosis only: an engine without it says nothing here. */
+  readonly throughPort?: true;
   /** Depends on which cylinders miss. A fault with a sign for it then tells what is usual where it is
    *  the cause of the miss. */
   readonly byMisfire?:
@@ -218,6 +227,10 @@ export type Topic = (typeof TOPICS)[number];
 export interface CautionRow {
   readonly id: string;
   readonly say: string;
+  /** Places that it is about, told also while the place is not known; left out: everywhere. */
+  readonly where?: readonly ("roadside" | "driveway" | "workshop")[];
+  /** Not told by a drive rule once the finding was answered so. */
+  readonly unless?: { readonly finding: string; readonly is: readonly string[] };
 }
 
 /** What a check needs at hand, roughly from least to most equipment. */
@@ -253,6 +266,10 @@ export interface CheckRow {
   readonly access?: readonly string[];
   /** Chance that a brittle part breaks on the way; none unless given. */
   readonly breaks?: number;
+  /** Only where each coil has a connector of its own: of a moulded block none comes off singly. */
+  readonly coilsApart?: true;
+  /** Made instead (id) where the engine has no diagnostic port to read this through. */
+  readonly withoutPort?: string;
   readonly grounds: Grounds;
   readonly groundsOf?: GroundsOf;
 }
@@ -293,6 +310,8 @@ export interface RepairRow {
   /** Steps of the put-back list (ids) that it calls for. */
   readonly putBack: readonly string[];
   readonly suits?: readonly IgnitionKind[];
+  /** As for a check. */
+  readonly coilsApart?: true;
   readonly grounds: Grounds;
   readonly groundsOf?: GroundsOf;
 }

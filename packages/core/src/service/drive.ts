@@ -5,11 +5,13 @@ import { answeredOf } from "../compile/answered.ts";
 import { checkFindings } from "../compile/check-finding.ts";
 import { candidateEngines } from "../engine/candidates.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
-import type { Finding } from "../knowledge/answer.ts";
+import type { AtHand, Finding } from "../knowledge/answer.ts";
+import { CAUTIONS, cautionsHere } from "../knowledge/caution.ts";
 import { DRIVE_LEVEL_ROWS, LIMP_HOME, type LimpHome } from "../knowledge/drive-level.ts";
 import { DRIVE_RULES } from "../knowledge/drive-rule.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import {
+  type CautionRow,
   DRIVE_LEVELS,
   type DriveCondition,
   type DriveLevel,
@@ -28,12 +30,17 @@ export interface DriveAdvice {
   readonly rules: readonly DriveRuleRow[];
   /** What must not be done, of all rules that hold. */
   readonly never: readonly string[];
-  /** Ids of cautions, of all rules that hold. */
+  /** Ids of cautions, of all rules that hold, as far as they are about this place and these answers. */
   readonly cautions: readonly string[];
   /** Cylinders that codes, counts or a cancel test name. */
   readonly missing: readonly CylinderName[];
   /** How to cover the few kilometres, at the level `to-safety-only` alone. */
   readonly limpHome?: LimpHome;
+}
+
+export interface DriveOptions {
+  /** Where the car stands; cautions about other places are then not told. */
+  readonly where?: AtHand["where"] | undefined;
 }
 
 /** What the conditions are held against. */
@@ -49,7 +56,11 @@ interface Known {
  * While nobody has looked at the lamp it is asked for, unless something else already says to stop.
  * Throws an `InputError` with all problems when the profile or a finding cannot be used.
  */
-export function driveAdvice(profile: EngineProfile, findings: readonly Finding[]): DriveAdvice {
+export function driveAdvice(
+  profile: EngineProfile,
+  findings: readonly Finding[],
+  { where }: DriveOptions = {},
+): DriveAdvice {
   const [candidate] = candidateEngines(profile);
   const problems = checkFindings(profile, findings);
   if (!candidate || problems.length > 0) throw new InputError(problems);
@@ -66,7 +77,18 @@ export function driveAdvice(profile: EngineProfile, findings: readonly Finding[]
   const rules = DRIVE_RULES.filter(({ when }) => holds(when, known)).sort(
     (a, b) => caution(a.level) - caution(b.level),
   );
-  return adviceOf(rules, missing, answers.has("lamp"));
+  const advice = adviceOf(rules, missing, answers.has("lamp"));
+  return { ...advice, cautions: cautionsHere(advice.cautions, where).filter(isOpen(known)) };
+}
+
+/** False of a caution that what was answered makes idle. */
+function isOpen({ answers }: Known): (id: string) => boolean {
+  const rows: readonly CautionRow[] = CAUTIONS;
+  return (id) => {
+    const unless = rows.find((row) => row.id === id)?.unless;
+    const said = answers.get(unless?.finding ?? "");
+    return !unless?.is.some((option) => said?.has(option));
+  };
 }
 
 function adviceOf(

@@ -32,13 +32,15 @@ export interface NextService {
 const DAYS_IN_YEAR = 365.2425;
 
 /**
- * The next service by the profile's `serviceKm` and `serviceMonths`, whichever comes first; empty when the
- * profile has neither and no gap limit is given. Throws an `InputError` with all problems.
+ * The next service of the plugs by the profile's `figures.serviceKm` and `figures.serviceMonths`, whichever
+ * comes first; empty when the profile has neither and no gap limit is given. Days are ISO 8601, distances
+ * kilometres on the odometer. Throws an `InputError` with all problems; paths of the last service begin with
+ * its fields (`/fittedOn`), `/last` when there is none.
  */
 export function nextService(profile: EngineProfile, last: LastService): NextService {
   const problems = [...checkProfile(profile), ...checkLast(last), ...checkMonths(profile)];
-  const from = dayNumber(last.fittedOn);
-  if (from === undefined || problems.length > 0) throw new InputError(problems);
+  const from = problems.length > 0 ? undefined : dayNumber(last.fittedOn);
+  if (from === undefined) throw new InputError(problems);
   const { serviceKm, serviceMonths } = profile.figures ?? {};
   const byDistance = serviceKm === undefined ? undefined : last.fittedAtKm + serviceKm;
   const distances = [byDistance, last.gapLimitAtKm].flatMap((km) => km ?? []);
@@ -72,6 +74,11 @@ function reasonOf(
 }
 
 function checkLast(last: LastService): readonly Problem[] {
+  if (typeof last !== "object" || last === null) {
+    const hint = 'Give { "fittedOn": "2026-05-01", "fittedAtKm": 120000 }.';
+    const message = `${last} tells of no last service.`;
+    return [{ code: "kind-wrong", path: "/last", message, hint }];
+  }
   const { fittedOn, fittedAtKm, kmPerYear, gapLimitAtKm } = last;
   return [
     ...checkDay("/fittedOn", fittedOn),
@@ -91,8 +98,9 @@ function checkLast(last: LastService): readonly Problem[] {
 }
 
 /** Calendars count whole months. */
-function checkMonths({ figures }: EngineProfile): readonly Problem[] {
-  const months = figures?.serviceMonths;
+function checkMonths(profile: EngineProfile): readonly Problem[] {
+  // What is no profile at all is told by its own check.
+  const months = profile?.figures?.serviceMonths;
   if (months === undefined || Number.isInteger(months)) return [];
   const message = `${months} months cannot be counted in a calendar.`;
   const hint = "Write whole months.";

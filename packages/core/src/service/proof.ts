@@ -2,7 +2,9 @@
 import { checkProfile } from "../engine/check-profile.ts";
 import { cylinderNames } from "../engine/cylinder-name.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
+import { unknown } from "../knowledge/check-number.ts";
 import { CODE_FAMILIES, MISFIRE_CODES } from "../knowledge/code.ts";
+import { FAULTS } from "../knowledge/knowledge.ts";
 import {
   ALWAYS_DRIVEN,
   PROOF_RULES,
@@ -47,25 +49,29 @@ export interface ProofPlan {
 const CODE_WORTH_WATCHING = 0.2;
 
 /**
- * The proof of a repair of a fault. Chances are those of the fault row, estimates like the rest of it.
- * Throws an `InputError` when the profile, the belief (path `/belief`) or an option cannot be used.
+ * The proof of a repair of a fault, given as its row or as the id of one of the catalogue. Chances are those
+ * of the row, estimates like the rest of it. Throws an `InputError` when the profile, the fault (path
+ * `/fault`), the belief (path `/belief`) or an option cannot be used.
  */
 export function proofPlan(
   profile: EngineProfile,
-  fault: FaultRow,
+  of: FaultRow | string,
   belief: number,
   options: ProofOptions = {},
 ): ProofPlan {
   const { cylinders = [], averageCount } = options;
-  const names = cylinderNames(profile);
+  const ofProfile = checkProfile(profile);
+  const fault = typeof of === "string" ? FAULTS.find(({ id }) => id === of) : of;
+  const names = ofProfile.length > 0 ? cylinders : cylinderNames(profile);
   const problems = [
-    ...checkProfile(profile),
+    ...ofProfile,
+    ...(fault ? [] : [unknown("fault", String(of), "/fault", faultIds())]),
     ...cylinders.flatMap((name, i) => unknownCylinder(name, i, names)),
     ...(averageCount === undefined || (averageCount >= 0 && Number.isFinite(averageCount))
       ? []
       : [badAverage(averageCount)]),
   ];
-  if (problems.length > 0) throw new InputError(problems);
+  if (!fault || problems.length > 0) throw new InputError(problems);
   const driven = regimesOf(fault);
   const showChance = fault.shows * Math.max(...driven.map((regime) => fault.regimes[regime]));
   const needed = trialsNeeded(belief, showChance, options);
@@ -184,6 +190,10 @@ function unknownCylinder(
       hint: `Write one of ${names.join(", ")}.`,
     },
   ];
+}
+
+function faultIds(): readonly string[] {
+  return FAULTS.map(({ id }) => id);
 }
 
 function badAverage(value: number): Problem {

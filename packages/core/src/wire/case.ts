@@ -14,7 +14,8 @@ import { findingSchema } from "./finding.ts";
 import { profileSchema } from "./profile.ts";
 import { plugRecordSchema } from "./record.ts";
 import { readShape } from "./shape.ts";
-import { atHandSchema, repairDoneSchema } from "./work.ts";
+import { lineSchema, proseSchema } from "./text.ts";
+import { atHandSchema, repairDoneSchema, type WorkBook, workBookSchema } from "./work.ts";
 
 export const CASE_VERSION = 1;
 
@@ -27,6 +28,8 @@ interface Beside {
   readonly atHand?: AtHand;
   /** Sets of plugs that were taken out, in the order of time. */
   readonly records?: readonly PlugRecord[];
+  /** What is off the engine, what is put back, how it was proven, what it took. */
+  readonly work?: WorkBook;
   /** ISO 8601: when the engine was believed to be mended. */
   readonly closed?: string;
 }
@@ -52,8 +55,8 @@ export const caseFields = {
     })
     .meta({ description: "Version of this format; 1 unless given" })
     .exactOptional(),
-  title: z.string().max(200).exactOptional(),
-  note: z.string().max(10_000).exactOptional(),
+  title: lineSchema(200).exactOptional(),
+  note: proseSchema(10_000).exactOptional(),
   engine: z.union([z.string().max(80), profileSchema]).meta({
     description: "The id of an engine that comes with the library, or a profile",
     examples: ["generic.i4.1342.rail", { cylinders: 4, ignition: "rail" }],
@@ -84,6 +87,7 @@ export const caseFields = {
       ],
     })
     .exactOptional(),
+  work: workBookSchema.exactOptional(),
   closed: z
     .string()
     .max(40)

@@ -82,6 +82,7 @@ export const reachSchema = z
     own: z.number().exactOptional(),
     group: z.number().exactOptional(),
     companions: z.number().exactOptional(),
+    mate: z.number().exactOptional(),
     neighbours: z.number().exactOptional(),
     consecutive: z.number().exactOptional(),
     two: z.number().exactOptional(),
@@ -155,6 +156,14 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
     ),
     grounds,
     momentary: z.boolean().exactOptional(),
+    awaits: z
+      .number()
+      .meta({ description: "Part of the times that a fault hides in which the look waits for it" })
+      .exactOptional(),
+    throughPort: z
+      .literal(true)
+      .meta({ description: "Says nothing on an engine without a diagnostic port" })
+      .exactOptional(),
     byMisfire: z
       .union([
         z.record(z.enum(["none", "one", "two", "more", "random"]), chances),
@@ -183,6 +192,11 @@ const access = z
   .meta({ description: "What must come off first; its minutes are not in minutes" })
   .exactOptional();
 
+const coilsApart = z
+  .literal(true)
+  .meta({ description: "Only where each coil has a connector of its own" })
+  .exactOptional();
+
 export const repairSchema: z.ZodType<RepairRow, RepairRow> = z
   .strictObject({
     id: z.string(),
@@ -202,6 +216,7 @@ export const repairSchema: z.ZodType<RepairRow, RepairRow> = z
     cautions: z.array(z.string()),
     putBack: z.array(z.string()).meta({ description: "Steps of the put-back list" }),
     suits,
+    coilsApart,
     grounds,
     groundsOf,
   })
@@ -223,13 +238,29 @@ export const checkSchema: z.ZodType<CheckRow, CheckRow> = z
       .number()
       .meta({ description: "Chance that a brittle part breaks on the way" })
       .exactOptional(),
+    coilsApart,
+    withoutPort: z
+      .string()
+      .meta({ description: "Id of the check that is made without a diagnostic port" })
+      .exactOptional(),
     grounds,
     groundsOf,
   })
   .meta({ id: "Check", description: "Something that can be tried, looked at or measured" });
 
 export const cautionSchema: z.ZodType<CautionRow, CautionRow> = z
-  .strictObject({ id: z.string(), say: z.string() })
+  .strictObject({
+    id: z.string(),
+    say: z.string(),
+    where: z
+      .array(z.enum(["roadside", "driveway", "workshop"]))
+      .meta({ description: "Places that it is about; left out: everywhere" })
+      .exactOptional(),
+    unless: z
+      .strictObject({ finding: z.string(), is: z.array(z.string()) })
+      .meta({ description: "Not told by a drive rule once the finding was answered so" })
+      .exactOptional(),
+  })
   .meta({ id: "Caution", description: "A hazard in words" });
 
 const names = z.array(cylinderNameSchema);

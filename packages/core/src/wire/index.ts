@@ -32,4 +32,12 @@ export { ledgerSchema, rankingSchema } from "./ranking.ts";
 export { plugRecordSchema } from "./record.ts";
 export { sensitivitySchema } from "./sensitivity.ts";
 export { type Reading, readShape } from "./shape.ts";
-export { atHandSchema, repairDoneSchema } from "./work.ts";
+export {
+  atHandSchema,
+  type ProvingDrive,
+  repairDoneSchema,
+  type SpentTime,
+  type TickedLine,
+  type WorkBook,
+  workBookSchema,
+} from "./work.ts";

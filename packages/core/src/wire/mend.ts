@@ -56,7 +56,6 @@ const proofSchema: z.ZodType<ProofPlan, ProofPlan> = z
 export const mendSchema: z.ZodType<Mending, Mending> = z
   .strictObject({
     ...repairFields,
-    cautions: words,
     faults: z.array(
       z.strictObject({
         fault: z.string(),

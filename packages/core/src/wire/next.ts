@@ -55,6 +55,17 @@ export const repairFields = {
   minutes: minutes("Work, with what must come off first; without the price of parts"),
   partsPrice: z.number().meta({ description: "In the user's money, or in a made-up unit" }),
   cures: probability("That the engine runs right after it"),
+  cautions: z
+    .array(z.string())
+    .meta({ description: "Ids of cautions that are about this place, to be read first" }),
+  isMade: z
+    .literal(true)
+    .meta({ description: "Made already: start the engine, and write its result under repairs" })
+    .exactOptional(),
+  because: z
+    .string()
+    .meta({ description: "Why it comes before anything that the costs would put first" })
+    .exactOptional(),
 };
 
 const repairSchema: z.ZodType<NextRepair, NextRepair> = z
@@ -71,6 +82,11 @@ export const nextSchema: z.ZodType<Next, Next> = z
     expectedMinutes: minutes("From here until the engine runs right, parts and call included"),
     expectedMinutesWithoutChecks: minutes("The same with repairs only, in the best order"),
     callChance: probability("That repairs alone, in the best order, end at a professional's"),
+    mendable: probability("That something of all that can be done here would mend it"),
+    hourRate: z.number().meta({
+      description: "What an hour of the user's time is taken to be worth",
+      examples: [25],
+    }),
     checks: z.array(checkSchema).meta({ description: "Checks worth looking at, best first" }),
     repairs: z
       .array(repairSchema)

@@ -15,9 +15,10 @@ import {
   wearSchema,
 } from "./catalogue.ts";
 import { readShape } from "./shape.ts";
+import { lineSchema } from "./text.ts";
 
 const grounds = groundsSchema.exactOptional();
-const words = z.string().min(1).max(1000).exactOptional();
+const words = lineSchema(1000).min(1).exactOptional();
 const chance = z.number().exactOptional();
 const id = z.string().max(80);
 
@@ -66,7 +67,7 @@ const repairChangeSchema: z.ZodType<RepairChange, RepairChange> = z
 
 export const overlaySchema: z.ZodType<Overlay, Overlay> = z
   .strictObject({
-    title: z.string().max(200).meta({ description: "Whose numbers these are" }).exactOptional(),
+    title: lineSchema(200).meta({ description: "Whose numbers these are" }).exactOptional(),
     grounds,
     twoFaultsShare: z
       .number()

@@ -3,12 +3,13 @@
 import { z } from "zod";
 import { MAX_CYLINDERS } from "../engine/check-profile.ts";
 import { type CylinderName, type EngineProfile, IGNITION_KINDS } from "../engine/profile.ts";
+import { lineSchema } from "./text.ts";
 
 /** Longest list of cylinders; a longer one is no engine but a flood. */
 const MANY = 64;
 
 export const cylinderNameSchema: z.ZodType<CylinderName, CylinderName> = z
-  .union([z.number(), z.string().min(1).max(8)])
+  .union([z.number(), lineSchema(8).min(1)])
   .meta({ description: "A cylinder as its maker names it", examples: [3, "R1"] });
 
 /** A list of cylinders, described for its field. */
@@ -56,10 +57,7 @@ const figuresSchema = z
 
 const connectorSchema = z
   .strictObject({
-    name: z
-      .string()
-      .max(80)
-      .meta({ description: "What to call it", examples: ["coil rail"] }),
+    name: lineSchema(80).meta({ description: "What to call it", examples: ["coil rail"] }),
     feeds: cylinders("The cylinders whose coils it feeds", [1, 4]),
   })
   .meta({
@@ -69,10 +67,7 @@ const connectorSchema = z
 
 const coverSchema = z
   .strictObject({
-    name: z
-      .string()
-      .max(80)
-      .meta({ description: "What to call it", examples: ["inlet manifold"] }),
+    name: lineSchema(80).meta({ description: "What to call it", examples: ["inlet manifold"] }),
     cylinders: cylinders("The cylinders that it covers", [1, 3, 5]),
     minutes: z
       .number()
@@ -85,8 +80,8 @@ const coverSchema = z
 
 export const profileSchema: z.ZodType<EngineProfile, EngineProfile> = z
   .strictObject({
-    id: z.string().max(80).meta({ description: "A name for programs" }).exactOptional(),
-    name: z.string().max(120).meta({ description: "A name for people" }).exactOptional(),
+    id: lineSchema(80).meta({ description: "A name for programs" }).exactOptional(),
+    name: lineSchema(120).meta({ description: "A name for people" }).exactOptional(),
     invented: z
       .boolean()
       .meta({ description: "True for demo engines: nothing about them is real" })
@@ -176,6 +171,10 @@ export const profileSchema: z.ZodType<EngineProfile, EngineProfile> = z
       })
       .exactOptional(),
     fuel: z.enum(["petrol", "petrol-and-gas", "alcohol-blend"]).exactOptional(),
+    diagnosticPort: z
+      .boolean()
+      .meta({ description: "False for an engine without on-board diagnosis; true unless given" })
+      .exactOptional(),
     figures: figuresSchema.exactOptional(),
   })
   .meta({

@@ -148,6 +148,9 @@ function sayField(part: PropertyKey): string {
 function sayValue(value: unknown): string {
   if (Array.isArray(value)) return "A list";
   if (typeof value === "object" && value !== null) return "An object";
+  // A number such as 1e999 is read as infinite, for which JSON has no word.
+  const isNumber = typeof value === "number";
+  if (isNumber && !Number.isFinite(value)) return "A number too large to be held";
   const text = JSON.stringify(value) ?? String(value);
   return text.length <= 40 ? text : `${text.slice(0, 36)} …`;
 }

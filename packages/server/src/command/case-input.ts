@@ -1,7 +1,34 @@
-// A case from a file or a pipe, and what to say when it is something else.
-import { InputError } from "@half-order/core";
+// A case from a file or a pipe, with the numbers to weigh it with; what to say when it is something else.
+import { InputError, type Problem } from "@half-order/core";
 import { type Case, parseCase } from "@half-order/core/wire";
-import { type Input, readJson, UsageError } from "./input.ts";
+import { type Input, readJson, refuseTwoPipes, UsageError } from "./input.ts";
+import { type Numbers, readNumbers } from "./knowledge.ts";
+
+/** A case and the tables that it is weighed with. */
+export interface CaseAndNumbers {
+  readonly known: Case;
+  readonly numbers: Numbers;
+}
+
+/** Both, from a file or a pipe each. Throws with the problems of both at once. */
+export async function readCaseAndNumbers(
+  file: string | undefined,
+  own: string | undefined,
+  stdin: Input,
+): Promise<CaseAndNumbers> {
+  refuseTwoPipes(file, own);
+  const problems: Problem[] = [];
+  const collected = <T>(reading: Promise<T>): Promise<T | undefined> =>
+    reading.catch((error: unknown) => {
+      if (!(error instanceof InputError)) throw error;
+      problems.push(...error.problems);
+      return undefined;
+    });
+  const numbers = await collected(readNumbers(own, stdin));
+  const known = await collected(readCase(file, stdin));
+  if (!known || !numbers) throw new InputError(problems);
+  return { known, numbers };
+}
 
 /** The case in a file or a pipe. Throws when it cannot be used, in one sentence when it is a profile. */
 export async function readCase(file: string | undefined, stdin: Input): Promise<Case> {

@@ -1,4 +1,4 @@
-// `half-order faults`, `findings` and `checks`: what the program knows, for reading and for programs.
+// `half-order faults`, `findings`, `checks` and `repairs`: what the program knows, for reading and for programs.
 import {
   CHECKS,
   type CheckRow,
@@ -6,6 +6,8 @@ import {
   type FaultRow,
   FINDINGS,
   type FindingRow,
+  REPAIRS,
+  type RepairRow,
 } from "@half-order/core";
 import { nearest } from "@half-order/core/wire";
 import { plainWords, UsageError } from "./input.ts";
@@ -38,6 +40,12 @@ export const checksCommand = listCommand<CheckRow>({
   rows: CHECKS,
   say: sayChecks,
   words: ({ name, tool }) => [name, tool],
+});
+
+export const repairsCommand = listCommand<RepairRow>({
+  rows: REPAIRS,
+  say: sayRepairs,
+  words: ({ name, tool, mends }) => [name, tool, ...mends.map(({ fault }) => fault)],
 });
 
 function listCommand<Row extends { readonly id: string }>({ rows, say, words }: List<Row>) {
@@ -77,6 +85,17 @@ function sayFaults(rows: readonly FaultRow[]): string {
 function sayChecks(rows: readonly CheckRow[]): string {
   const lines = rows.map(({ id, name, minutes, tool }) => [id, `${minutes} min`, tool, name]);
   return table([["id", "time", "tool", "check"], ...lines]);
+}
+
+function sayRepairs(rows: readonly RepairRow[]): string {
+  const lines = rows.map(({ id, name, minutes, tool, parts }) => [
+    id,
+    `${minutes} min`,
+    tool,
+    parts,
+    name.replace("{at}", "…"),
+  ]);
+  return table([["id", "time", "tool", "parts", "repair"], ...lines]);
 }
 
 function sayFindings(rows: readonly FindingRow[]): string {

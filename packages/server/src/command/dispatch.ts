@@ -1,7 +1,7 @@
 // Which subcommand is meant, and what becomes of its errors.
 import { InputError } from "@half-order/core";
 import { version } from "../config.ts";
-import { checksCommand, faultsCommand, findingsCommand } from "./catalogue.ts";
+import { checksCommand, faultsCommand, findingsCommand, repairsCommand } from "./catalogue.ts";
 import { driveCommand } from "./drive.ts";
 import { engineCommand, enginesCommand } from "./engine.ts";
 import { type Input, UsageError } from "./input.ts";
@@ -32,6 +32,7 @@ const SUBCOMMANDS: ReadonlyMap<string, Subcommand> = new Map([
   ["faults", faultsCommand],
   ["findings", findingsCommand],
   ["checks", checksCommand],
+  ["repairs", repairsCommand],
   ["knowledge", knowledgeCommand],
 ]);
 
@@ -46,6 +47,7 @@ const HELP = `half-order: ranks the likely faults behind an engine misfire
       Tells what pays most to do now: a check, with what each outcome would mean, or a repair.
       --think MS   how long to plan at most (400 unless given); the plan improves with time
       The case may hold "atHand" (tools, where, skill, prices) and "repairs" with their results.
+      Each outcome names the finding and the answer to write into the case.
   half-order sensitivity [CASE.json] [--shakes N] [--seed N] [--knowledge OVERLAY.json] [--json]
       Which single numbers would change the first place, and how often it holds when all are off.
       --shakes N   how often all numbers are shaken, at each size (100 unless given)
@@ -58,7 +60,7 @@ const HELP = `half-order: ranks the likely faults behind an engine misfire
       Works out the firing angles, companions, coils and connectors of an engine.
   half-order engines [--json]
       Lists the engines that come with the program.
-  half-order faults|findings|checks [ID|WORD] [--json]
+  half-order faults|findings|checks|repairs [ID|WORD] [--json]
       Lists what the program knows, or only what goes by that id or word.
       "findings" shows how to write each answer.
   half-order knowledge [OVERLAY.json] [--json]
@@ -96,7 +98,14 @@ async function output(args: readonly string[], stdin: Input): Promise<string> {
   if (args.some((word) => word === "--help" || word === "-h") || name === "help") return HELP;
   const run = SUBCOMMANDS.get(name);
   if (!run) throw new UsageError(`There is no subcommand ${JSON.stringify(name)}.`);
-  return await run(rest, stdin);
+  return await run(rest.reduce(withValue, []), stdin);
+}
+
+/** A negative number after an option is its value, not another option: whoever reads it says what is wrong. */
+function withValue(words: readonly string[], word: string): readonly string[] {
+  const last = words.at(-1);
+  const isValue = /^-[\d.]/.test(word) && last !== undefined && /^--[^=]+$/.test(last);
+  return isValue ? [...words.slice(0, -1), `${last}=${word}`] : [...words, word];
 }
 
 function isFromUser(error: unknown): boolean {

@@ -6,8 +6,8 @@ import { json, wrapped } from "./text.ts";
 
 export async function driveCommand(args: readonly string[], stdin: Input): Promise<string> {
   const { isJson, names } = plainWords(args, 1);
-  const { engine, findings } = await readCase(names[0], stdin);
-  const advice = driveAdvice(engine, findings);
+  const { engine, findings, atHand: { where } = {} } = await readCase(names[0], stdin);
+  const advice = driveAdvice(engine, findings, { where });
   return isJson ? json(advice) : sayDrive(advice);
 }
 

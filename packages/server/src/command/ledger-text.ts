@@ -67,7 +67,7 @@ export function sayFinding(
 }
 
 /** An answer in the words of its buttons. */
-function sayAnswer(answer: Answer, { options, reading, kind }: FindingRow): string {
+export function sayAnswer(answer: Answer, { options, reading, kind }: FindingRow): string {
   const word = (option: string): string => options[option]?.say ?? option;
   if (typeof answer === "number") return `${answer} ${reading?.unit ?? ""}`.trimEnd();
   if (typeof answer === "string") return kind === "presence" ? answer : word(answer);

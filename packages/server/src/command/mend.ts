@@ -1,10 +1,9 @@
 // `half-order mend`: a repair from the first screw to the last proof; as JSON or as text.
 import { parseArgs } from "node:util";
 import { type Mending, mend, sayProbability } from "@half-order/core";
-import { readCase } from "./case-input.ts";
-import { type Input, refuseExtra, refuseTwoPipes, UsageError } from "./input.ts";
-import { readNumbers } from "./knowledge.ts";
-import { sayCautions, sayMinutes } from "./next-text.ts";
+import { readCaseAndNumbers } from "./case-input.ts";
+import { type Input, refuseExtra, UsageError } from "./input.ts";
+import { sayCautions, sayMinutes, sayOpens } from "./next-text.ts";
 import { json, percent, table, wrapped } from "./text.ts";
 
 const OPTIONS = {
@@ -19,9 +18,9 @@ export async function mendCommand(args: readonly string[], stdin: Input): Promis
   const [repair, file] = words.positionals;
   if (repair === undefined) throw new UsageError("Name a repair, as half-order next tells it.");
   const { at, knowledge: own } = words.values;
-  refuseTwoPipes(file, own);
-  const { knowledge } = await readNumbers(own, stdin);
-  const { engine, findings, repairs = [], atHand = {} } = await readCase(file, stdin);
+  const { known, numbers } = await readCaseAndNumbers(file, own, stdin);
+  const { knowledge } = numbers;
+  const { engine, findings, repairs = [], atHand = {} } = known;
   const wanted = { repair, ...(at === undefined ? {} : { cylinder: at }) };
   const mending = mend(engine, findings, wanted, { repairs, atHand, knowledge });
   if (words.values.json) return json(mending);
@@ -35,7 +34,7 @@ function sayMending(mending: Mending, cautions: string): string {
       `${name} (${sayMinutes(minutes)}); it cures this with a chance of ${sayProbability(cures)}.`,
     ),
     cautions,
-    opens.length > 0 ? wrapped(`First: ${opens.map(({ say }) => say).join("; ")}.`, "  ") : "",
+    sayOpens(opens),
     faults.length > 0
       ? `What it would cure:\n${table(faults.map((f) => [percent(f.probability).padStart(7), f.name]))}`
       : "",

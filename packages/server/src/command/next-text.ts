@@ -1,40 +1,46 @@
 // The next step in words, for a terminal: what to do, what each outcome would mean, what else there is.
 import {
-  type CheckOutcome,
+  type AtHand,
   type CylinderName,
+  cautionsHere,
+  type DriveAdvice,
   driveAdvice,
   type Knowledge,
   type Next,
   type NextCheck,
   type NextRepair,
+  REPAIR_RESULTS,
   sayProbability,
 } from "@half-order/core";
 import type { Case } from "@half-order/core/wire";
-import { percent, table, wrapped } from "./text.ts";
+import { sayOutcomes } from "./outcome-text.ts";
+import { jsonLine, percent, table, wrapped } from "./text.ts";
+
+type Where = AtHand["where"] | undefined;
 
 /** Further checks and repairs that get a line. */
 const MORE_TOLD = 5;
-/** Outcomes rarer than this are not worth a line. */
-const WORTH_SAYING = 0.01;
 
 export function sayNext(
-  { title, engine, findings }: Case,
+  { title, engine, findings, atHand = {} }: Case,
   advice: Next,
   knowledge: Knowledge,
 ): string {
   const { step } = advice;
+  const { where } = atHand;
+  const driving = driveAdvice(engine, findings, { where });
   const parts = [
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
-    sayDriving(engine, findings),
+    sayDriving(driving),
     step.kind === "check"
-      ? sayCheck(step, knowledge)
+      ? sayCheck(step, knowledge, where)
       : step.kind === "repair"
         ? sayRepair(step, knowledge)
-        : wrapped("Next: hand it to a professional. Nothing at hand is likely to pay any more."),
+        : sayCall(advice, driving),
     wrapped(
-      `Expected from here until it runs right: ${sayMinutes(advice.expectedMinutes)}, parts counted ` +
-        `as time at your hour rate; ${sayMinutes(advice.expectedMinutesWithoutChecks)} without checks. ` +
-        `${sayEnd(advice.callChance)}`,
+      `Expected from here until it runs right: ${sayMinutes(advice.expectedMinutes)}; ` +
+        `${sayMinutes(advice.expectedMinutesWithoutChecks)} without checks. ` +
+        `${sayEnd(advice.callChance)} ${sayRate(advice.hourRate, atHand)}`,
     ),
     sayOthers(advice),
     sayWithheld(advice),
@@ -46,82 +52,99 @@ export function sayNext(
 }
 
 /** No check is worth a drive that the rules forbid. */
-function sayDriving(engine: Case["engine"], findings: Case["findings"]): string {
-  const { level } = driveAdvice(engine, findings);
+function sayDriving({ level }: DriveAdvice): string {
   if (level?.level !== "stop-now" && level?.level !== "do-not-drive") return "";
   return wrapped(`${level.say.toUpperCase()} "half-order drive" says why.`);
 }
 
-/** Hours that stand for a professional's bill are no hours of the user's. */
-function sayEnd(callChance: number): string {
-  return `With repairs alone it ends at a professional's with a chance of ${sayProbability(callChance)}.`;
+/** Help, and how the car gets there: as the drive rules have it. */
+function sayCall({ mendable }: Next, { level, ask }: DriveAdvice): string {
+  const chance = sayProbability(mendable);
+  const how =
+    level?.say ??
+    (ask
+      ? "Look at the engine warning lamp: when it blinks, have it towed, else drive it home gently."
+      : "Drive it home, or to help, gently.");
+  return [
+    wrapped("Next: call for help. Nothing here pays against that any more."),
+    wrapped(
+      `With what is at hand it could be mended with a chance of ${chance} at most. ${how} ` +
+        '"half-order drive" tells all about driving.',
+      "  ",
+    ),
+  ].join("");
 }
 
-function sayCheck(check: NextCheck, knowledge: Knowledge): string {
+function sayRate(hourRate: number, { hourRate: own }: AtHand): string {
+  const usual = "an estimate; give yours as hourRate under atHand";
+  const from = own === undefined ? usual : own === hourRate ? "as given" : "the least that counts";
+  return `Parts and a bill are counted as time, an hour of yours at ${hourRate} (${from}).`;
+}
+
+/** Hours that stand for a professional's bill are no hours of the user's. */
+function sayEnd(callChance: number): string {
+  const chance = sayProbability(callChance);
+  return `That it ends at a professional's with repairs alone: ${chance}.`;
+}
+
+function sayCheck(check: NextCheck, knowledge: Knowledge, where: Where): string {
   const row = knowledge.checks.find(({ id }) => id === check.check);
   const lines = [
-    wrapped(`Next: ${check.name}${sayAt(check.cylinders)} (${sayMinutes(check.minutes)}).`),
-    sayCautions(row?.cautions ?? [], knowledge),
+    wrapped(
+      `Next: ${check.name}${sayAt(check.cylinders)} (${sayMinutes(check.minutes)}, ${check.check}).`,
+    ),
+    sayCautions(cautionsHere(row?.cautions ?? [], where), knowledge),
     sayOpens(check.opens),
     ...(row?.steps ?? []).map((step, i) => wrapped(`${i + 1}. ${step}`, "  ")),
-    "What it would mean:\n",
-    table(
-      check.outcomes
-        .filter(({ probability }) => probability >= WORTH_SAYING)
-        .map((outcome) => sayOutcome(outcome, knowledge)),
-    ),
+    sayOutcomes(check.outcomes, knowledge),
   ];
   return lines.filter(Boolean).join("");
 }
 
-function sayOutcome({ answers, probability, leader }: CheckOutcome, knowledge: Knowledge) {
-  const said = answers.map(({ finding, answer, cylinder }) => {
-    const at = cylinder === undefined ? "" : `${cylinder}: `;
-    return `${at}${sayAnswer(answer, knowledge.findings.get(finding)?.options ?? {})}`;
-  });
-  const then = leader ? `then first ${leader.name}, ${percent(leader.probability)}` : "";
-  return [percent(probability).padStart(7), said.join("; ") || "anything else", then];
-}
-
-function sayAnswer(
-  answer: CheckOutcome["answers"][number]["answer"],
-  options: Readonly<Record<string, { readonly say: string }>>,
-): string {
-  const word = (option: string): string => options[option]?.say ?? option;
-  if (typeof answer === "string") return word(answer);
-  if (typeof answer === "number") return String(answer);
-  if (Array.isArray(answer)) return answer.map(word).join(", ") || "nothing else";
-  return Object.entries(answer)
-    .map(([cylinder, count]) => `${cylinder}: ${count}`)
-    .join(", ");
-}
-
 function sayRepair(repair: NextRepair, knowledge: Knowledge): string {
-  const row = knowledge.repairs.find(({ id }) => id === repair.repair);
+  const { repair: id, name, minutes, cures, cautions, opens, because, isMade } = repair;
+  const chance = sayProbability(cures);
+  const what = isMade ? "What was done cured it" : "It cures this";
   return [
-    wrapped(
-      `Next: ${repair.name} (${sayMinutes(repair.minutes)}); it cures this with a chance of ` +
-        `${sayProbability(repair.cures)}.`,
-    ),
-    sayCautions(row?.cautions ?? [], knowledge),
-    sayOpens(repair.opens),
+    wrapped(`Next: ${name} (${sayMinutes(minutes)}, ${id}). ${what} with a chance of ${chance}.`),
+    because ? wrapped(because, "  ") : "",
+    sayCautions(cautions, knowledge),
+    sayOpens(opens),
+    wrapped('Write how the engine then runs into "repairs" of the case:', "  "),
+    `    ${sayDone(repair)}\n`,
+    wrapped(`Results: ${REPAIR_RESULTS.join(", ")}.`, "    "),
+    isMade ? "" : wrapped(`"half-order mend ${id}" tells what belongs to it.`, "  "),
   ]
     .filter(Boolean)
     .join("");
 }
 
+/** What a case holds of a repair. */
+function sayDone({ repair, cylinders: [cylinder] }: NextRepair): string {
+  return jsonLine({ repair, ...(cylinder === undefined ? {} : { cylinder }), result: "cured" });
+}
+
 function sayOthers({ step, checks, repairs }: Next): string {
-  const others = checks.filter((check) => check !== step && check.worthMinutes > 0);
+  // What comes before any further check stands alone.
+  if (step.kind === "repair" && step.because) return "";
+  const next = step.kind === "check" ? step.check : undefined;
+  const others = checks.filter(({ check, worthMinutes }) => check !== next && worthMinutes > 0);
   const checkLines = others
     .slice(0, MORE_TOLD)
     .map((check) => [
+      check.check,
       `${check.name}${sayAt(check.cylinders)}`,
       sayMinutes(check.minutes),
       `saves ${sayMinutes(check.worthMinutes)}`,
     ]);
   const repairLines = repairs
     .slice(0, MORE_TOLD)
-    .map(({ name, minutes: work, cures }) => [name, sayMinutes(work), `cures ${percent(cures)}`]);
+    .map(({ repair, name, minutes, cures }) => [
+      repair,
+      name,
+      sayMinutes(minutes),
+      `cures ${percent(cures)}`,
+    ]);
   return [
     checkLines.length > 0 ? `Other checks that pay:\n${table(checkLines)}` : "",
     repairLines.length > 0 ? `Repairs, if nothing more were checked:\n${table(repairLines)}` : "",
@@ -130,11 +153,16 @@ function sayOthers({ step, checks, repairs }: Next): string {
     .join("\n");
 }
 
-const REASONS = { tool: "needs a tool", skill: "needs more skill", place: "not at this place" };
+/** Why a step cannot be done with what is at hand. */
+export const REASONS = {
+  tool: "needs a tool",
+  skill: "needs more skill",
+  place: "not at this place",
+} as const;
 
 function sayWithheld({ withheld }: Next): string {
   if (withheld.length === 0) return "";
-  return `Not with what is at hand:\n${table(withheld.map(({ name, why }) => [name, REASONS[why]]))}`;
+  return `Not with what is at hand:\n${table(withheld.map(({ id, name, why }) => [id, name, REASONS[why]]))}`;
 }
 
 export function sayCautions(ids: readonly string[], { cautions }: Knowledge): string {
@@ -144,9 +172,16 @@ export function sayCautions(ids: readonly string[], { cautions }: Knowledge): st
     .join("");
 }
 
-function sayOpens(opens: NextCheck["opens"]): string {
-  const said = opens.map(({ say }) => say).join("; ");
-  return said ? wrapped(`First: ${said}.`, "  ") : "";
+/** What comes off first, each kind once, with where it comes off. */
+export function sayOpens(opens: NextCheck["opens"]): string {
+  const kinds = [...new Set(opens.map(({ say }) => say))].map((say) => {
+    const like = opens.filter((each) => each.say === say);
+    const minutes = like.reduce((sum, each) => sum + each.minutes, 0);
+    const places = like.map(({ id }) => id.slice(id.indexOf("@") + 1).replace(/^\w+ /, ""));
+    const at = like.length > 1 ? ` at ${places.join(", ")}` : "";
+    return `${say}${at} (${sayMinutes(minutes)})`;
+  });
+  return kinds.length > 0 ? wrapped(`First: ${kinds.join("; ")}.`, "  ") : "";
 }
 
 function sayAt(cylinders: readonly CylinderName[]): string {

@@ -1,9 +1,8 @@
 // `half-order next`: what pays most to do now, as JSON or as text.
 import { parseArgs } from "node:util";
 import { type Next, next } from "@half-order/core";
-import { readCase } from "./case-input.ts";
-import { countOf, type Input, refuseExtra, refuseTwoPipes } from "./input.ts";
-import { readNumbers } from "./knowledge.ts";
+import { readCaseAndNumbers } from "./case-input.ts";
+import { countOf, type Input, refuseExtra } from "./input.ts";
 import { sayNext } from "./next-text.ts";
 import { json } from "./text.ts";
 
@@ -21,9 +20,8 @@ export async function nextCommand(args: readonly string[], stdin: Input): Promis
   refuseExtra(words.positionals, 1);
   const think = countOf("think", words.values.think) ?? THINK_MS;
   const [file] = words.positionals;
-  refuseTwoPipes(file, words.values.knowledge);
-  const { knowledge } = await readNumbers(words.values.knowledge, stdin);
-  const known = await readCase(file, stdin);
+  const { known, numbers } = await readCaseAndNumbers(file, words.values.knowledge, stdin);
+  const { knowledge } = numbers;
   const { engine, findings, repairs = [], atHand = {} } = known;
   const end = performance.now() + think;
   const advice: Next = next(engine, findings, {

@@ -1,14 +1,17 @@
 // The likely parts in words: each part once, with the ways in which it may have failed beneath it. Places
 // of which all figures are alike (six coils, before any finding) share one entry.
 import {
+  type AtHand,
   type CheckRow,
   type CylinderName,
   type Knowledge,
   type RankedComponent,
   type RankedFault,
   type Ranking,
+  refusal,
   sayProbability,
 } from "@half-order/core";
+import { REASONS } from "./next-text.ts";
 import { percent, wrapped } from "./text.ts";
 
 /** One way to fail at one or more places of which the figures are alike. */
@@ -51,13 +54,24 @@ export function partEntries({ components, ranking }: Ranking, top: number): read
     );
     return {
       components: byCylinder(group.map(({ component }) => component)),
-      modes: [...modes.values()].map((same) => ({
-        numbers: same.map(({ number }) => number),
-        faults: byCylinder(same.map(({ fault }) => fault)),
-      })),
+      modes: byFirstCheck(
+        [...modes.values()].map((same) => ({
+          numbers: same.map(({ number }) => number),
+          faults: byCylinder(same.map(({ fault }) => fault)),
+        })),
+      ),
       rarer: group.reduce((sum, { rarer }) => sum + rarer, 0),
     };
   });
+}
+
+/** Ways to fail that are looked at first by one check, together; likeliest first otherwise. */
+function byFirstCheck(modes: readonly Mode[]): readonly Mode[] {
+  return [...groupsOf(modes, firstCheckOf).values()].flat();
+}
+
+function firstCheckOf({ faults }: Mode): string {
+  return faults[0]?.firstCheck ?? "";
 }
 
 /** Of equals none is the first, so they stand as people count cylinders. */
@@ -97,17 +111,16 @@ export function sayPart(
   { components, modes, rarer }: PartEntry,
   all: number,
   { checks, faults }: Pick<Knowledge, "checks" | "faults">,
+  atHand: AtHand,
 ): string {
   const [{ part, probability }] = components as [RankedComponent];
   const each = components.length > 1 ? "each " : "";
   const said = `${each}${sayProbability(probability)}`.padEnd(24);
   const head = `${said} ${percent(probability).padStart(7)}  ${capital(part)}, ${sayPlaces(components, all)}\n`;
-  let told = "";
-  const lines = modes.map((mode) => {
-    const check = sayCheck(mode, checks);
-    const line = `${sayMode(mode, faults)}${check === told ? "" : wrapped(`First: ${check}.`, MORE)}`;
-    told = check;
-    return line;
+  const lines = [...groupsOf(modes, firstCheckOf)].flatMap(([id, group]) => {
+    const first = group.length > 1 ? "First for each" : "First";
+    const check = wrapped(`${first}: ${sayCheck(id, checks, atHand)}.`, MORE);
+    return [...group.map((mode) => sayMode(mode, faults)), check];
   });
   return [head, ...lines, rarer > 0 ? wrapped(`and ${rarer} rarer`, MORE) : ""].join("");
 }
@@ -131,12 +144,14 @@ function sayNames(names: readonly CylinderName[]): string {
   return [names.slice(0, -1).join(", "), names.at(-1)].filter((part) => part !== "").join(" and ");
 }
 
-function sayCheck({ faults }: Mode, checks: readonly CheckRow[]): string {
-  const id = faults[0]?.firstCheck;
+/** The check, and why it cannot be made with what is at hand where it cannot. */
+function sayCheck(id: string, checks: readonly CheckRow[], atHand: AtHand): string {
   const check = checks.find((row) => row.id === id);
-  if (!check) return String(id);
+  if (!check) return id;
   const { name, minutes, tool } = check;
-  return `${name} (${minutes} min, ${tool === "none" ? "no tool" : tool})`;
+  const why = refusal(atHand, check);
+  const not = why === undefined ? "" : `; ${why === "tool" ? "not at hand" : REASONS[why]}`;
+  return `${name} (${minutes} min, ${tool === "none" ? "no tool" : tool}${not})`;
 }
 
 /** "all cylinders", "cylinder 2", "cylinders 1 and 4 / 2 and 3" */

@@ -2,9 +2,9 @@
 import { parseArgs } from "node:util";
 import { type Knowledge, type Ledger, type Ranking, rank, why } from "@half-order/core";
 import type { Case } from "@half-order/core/wire";
-import { readCase } from "./case-input.ts";
-import { countOf, type Input, refuseExtra, refuseTwoPipes, UsageError } from "./input.ts";
-import { type Numbers, readNumbers } from "./knowledge.ts";
+import { readCaseAndNumbers } from "./case-input.ts";
+import { countOf, type Input, refuseExtra, UsageError } from "./input.ts";
+import type { Numbers } from "./knowledge.ts";
 import { sayLedger } from "./ledger-text.ts";
 import { sayRanking } from "./ranking-text.ts";
 import { json } from "./text.ts";
@@ -25,10 +25,8 @@ export async function rankCommand(args: readonly string[], stdin: Input): Promis
   const explained = countOf("why", words.values.why);
   const [file] = words.positionals;
   const own = words.values.knowledge;
-  refuseTwoPipes(file, own);
-  const numbers = await readNumbers(own, stdin);
+  const { known, numbers } = await readCaseAndNumbers(file, own, stdin);
   const { knowledge } = numbers;
-  const known = await readCase(file, stdin);
   const ranking = rank(known.engine, known.findings, { knowledge, repairs: known.repairs ?? [] });
   const ledger =
     explained === undefined ? undefined : ledgerOf(known, ranking, explained, knowledge);

@@ -1,8 +1,10 @@
 // A ranking in words, for a terminal: what is dangerous first, then conflict, parts, cylinders, and what is
 // not known.
 import {
+  type AtHand,
   CAUTIONS,
   type CylinderName,
+  cautionsHere,
   FINDINGS,
   type Fit,
   type PutRight,
@@ -18,8 +20,14 @@ import { dashed, percent, table, wrapped } from "./text.ts";
 /** Cylinders less likely than this to miss are not worth a line. */
 const WORTH_SAYING = 0.02;
 
+/** Two kinds of chance stand in the list. */
+const PARTS = wrapped(
+  "Likely parts: at each part the chance that it has failed in whatever way, below it the ways in which it " +
+    "may have failed, each with its own chance",
+);
+
 export function sayRanking(
-  { title, engine }: Case,
+  { title, engine, atHand = {} }: Case,
   ranking: Ranking,
   top: number,
   { knowledge, from }: Numbers,
@@ -31,9 +39,9 @@ export function sayRanking(
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
     from === undefined ? "" : wrapped(`With the numbers of ${from} laid over the tables.`),
     sayOrders(ranking),
-    sayCautions(entries, knowledge),
-    "Likely parts, each with the ways in which it may have failed\n",
-    ...entries.map((entry) => sayPart(entry, engine.cylinders, knowledge)),
+    sayCautions(entries, knowledge, atHand),
+    PARTS,
+    ...entries.map((entry) => sayPart(entry, engine.cylinders, knowledge, atHand)),
     sayMisses(ranking),
     sayRest(ranking),
     sayPutRight(ranking.alsoPutRight),
@@ -106,12 +114,17 @@ function sayPutRight(rows: readonly PutRight[]): string {
 }
 
 /** Cautions of the checks that the list names. */
-function sayCautions(entries: readonly PartEntry[], { checks }: Numbers["knowledge"]): string {
+function sayCautions(
+  entries: readonly PartEntry[],
+  { checks }: Numbers["knowledge"],
+  { where }: AtHand,
+): string {
   const named = new Set(
     entries.flatMap(({ modes }) => modes.map(({ faults }) => faults[0]?.firstCheck)),
   );
-  const ids = new Set(checks.filter(({ id }) => named.has(id)).flatMap((row) => row.cautions));
-  if (ids.size === 0) return "";
-  const lines = CAUTIONS.filter(({ id }) => ids.has(id)).map(({ say }) => wrapped(say, "  "));
+  const all = checks.filter(({ id }) => named.has(id)).flatMap((row) => row.cautions);
+  const ids = cautionsHere(all, where);
+  if (ids.length === 0) return "";
+  const lines = CAUTIONS.filter(({ id }) => ids.includes(id)).map(({ say }) => wrapped(say, "  "));
   return `Before you touch anything\n${lines.join("")}`;
 }

@@ -8,9 +8,8 @@ import {
   type Stability,
   sensitivity,
 } from "@half-order/core";
-import { readCase } from "./case-input.ts";
-import { countOf, type Input, refuseExtra, refuseTwoPipes } from "./input.ts";
-import { readNumbers } from "./knowledge.ts";
+import { readCaseAndNumbers } from "./case-input.ts";
+import { countOf, type Input, refuseExtra } from "./input.ts";
 import { sayFinding } from "./ledger-text.ts";
 import { json, percent, rounded, table, wrapped } from "./text.ts";
 
@@ -28,11 +27,11 @@ export async function sensitivityCommand(args: readonly string[], stdin: Input):
   const words = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
   refuseExtra(words.positionals, 1);
   const [file] = words.positionals;
-  refuseTwoPipes(file, words.values.knowledge);
   const seed = countOf("seed", words.values.seed) ?? 1;
   const shakes = countOf("shakes", words.values.shakes) ?? 100;
-  const { knowledge } = await readNumbers(words.values.knowledge, stdin);
-  const { title, engine, findings, repairs = [] } = await readCase(file, stdin);
+  const { known, numbers } = await readCaseAndNumbers(file, words.values.knowledge, stdin);
+  const { knowledge } = numbers;
+  const { title, engine, findings, repairs = [] } = known;
   const options = { knowledge, repairs };
   const told = sensitivity(engine, findings, { ...options, seed, shakes });
   if (words.values.json) return json({ engine: { id: engine.id, name: engine.name }, ...told });

@@ -48,6 +48,11 @@ export function dashed(cylinders: readonly CylinderName[]): string {
   return cylinders.join("-");
 }
 
+/** JSON on one line, spaced as people write it. */
+export function jsonLine(value: unknown): string {
+  return JSON.stringify(value, undefined, 1).replace(/\n */g, " ");
+}
+
 /** JSON for programs, readable for people. */
 export function json(value: unknown): string {
   return `${JSON.stringify(value, undefined, 2)}\n`;

@@ -70,7 +70,17 @@ export const catalogueRoutes: FastifyPluginAsyncZod = async (app) => {
     ({ params }) => findById(FINDINGS, params.id, "finding"),
   );
   app.get("/api/v1/checks", { schema: listOf("All checks", checkSchema) }, () => [...CHECKS]);
+  app.get(
+    "/api/v1/checks/:id",
+    { schema: oneOf("One check with its steps", checkSchema) },
+    ({ params }) => findById(CHECKS, params.id, "check"),
+  );
   app.get("/api/v1/repairs", { schema: listOf("All repairs", repairSchema) }, () => [...REPAIRS]);
+  app.get(
+    "/api/v1/repairs/:id",
+    { schema: oneOf("One repair and what it mends", repairSchema) },
+    ({ params }) => findById(REPAIRS, params.id, "repair"),
+  );
   app.get(
     "/api/v1/cautions",
     { schema: listOf("The words behind the cautions of checks", cautionSchema) },

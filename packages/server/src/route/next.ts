@@ -32,8 +32,8 @@ export const nextRoutes: FastifyPluginAsyncZod = async (app) => {
     response: { 200: driveSchema, ...failures },
   };
   app.post("/api/v1/drive", { schema: driveDocs }, ({ body }) => {
-    const { engine, findings } = caseOf(body);
-    return driveAdvice(engine, findings);
+    const { engine, findings, atHand: { where } = {} } = caseOf(body);
+    return driveAdvice(engine, findings, { where });
   });
 
   const mendDocs = {

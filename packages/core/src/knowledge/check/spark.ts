@@ -54,7 +54,7 @@ export const SPARK = [
     tool: "spark tester",
     skill: 3,
     cautions: ["high-voltage", "open-spark", "moving-parts", "hot-parts", "fuel"],
-    yields: ["spark"],
+    yields: ["spark.stress"],
     access: ["access.rail", "access.coil", "access.cable"],
     breaks: 0.03,
     grounds: { basis: "common practice", confidence: "low" },

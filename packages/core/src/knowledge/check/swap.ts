@@ -25,8 +25,8 @@ export const SWAP = [
     id: "check.double-coil-swap",
     name: "Exchange the double coil of the suspect pair with another pair's",
     steps: [
-      "Only where the double coils come off singly; a moulded pack has none to exchange.",
-      "Engine off, key out; mark every cable and look both coils over.",
+      "Engine off, key out; press both coil connectors home first, that may be all.",
+      "Mark every cable and look both coils over.",
       "Exchange the whole coils, each with the connector and cables of its new place, and clear the codes.",
       "Does the pair that misses move? Stays: look at wire, driver and module. Repeat once.",
     ],
@@ -36,13 +36,14 @@ export const SWAP = [
     cautions: ["high-voltage", "hot-parts"],
     yields: ["swap.coil", "coil.look"],
     suits: ["pack", "hybrid"],
+    coilsApart: true,
     access: ["access.coil", "access.cable"],
     breaks: 0.03,
     grounds: { basis: "common practice", confidence: "high" },
   },
   {
     id: "check.rail-swap",
-    name: "Fit a rail known to be good",
+    name: "Fit a coil rail known to be good",
     steps: [
       "A rail has no single coils to exchange: test the spark on both outputs of the pair first.",
       "Engine off, key out, engine cool; lift the rail straight off, old boots tear easily.",
@@ -53,7 +54,7 @@ export const SWAP = [
     tool: "hand tools",
     skill: 2,
     cautions: ["high-voltage", "hot-parts"],
-    yields: ["swap.rail", "coil.look"],
+    yields: ["swap.rail"],
     suits: ["rail"],
     access: ["access.rail"],
     breaks: 0.05,
@@ -61,7 +62,7 @@ export const SWAP = [
   },
   {
     id: "check.pack-swap",
-    name: "Fit a pack known to be good",
+    name: "Fit a coil pack known to be good",
     steps: [
       "Engine off, key out, engine cool; mark every cable with its tower.",
       "Look the old pack over, fit the good one, press the connector home, clear the codes and run.",
@@ -71,7 +72,7 @@ export const SWAP = [
     tool: "hand tools",
     skill: 2,
     cautions: ["high-voltage", "hot-parts"],
-    yields: ["swap.rail", "coil.look", "tower.look"],
+    yields: ["swap.rail"],
     suits: ["pack"],
     access: ["access.pack"],
     breaks: 0.03,

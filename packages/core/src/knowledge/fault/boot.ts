@@ -57,7 +57,8 @@ export const BOOT: readonly Fault[] = [
       { finding: "dark-look", gives: { yes: 0.25 } },
       { finding: "mist", gives: { yes: 0.35 } },
       { finding: "wells-dried", gives: { yes: 0.12 } },
-      { finding: "spark", gives: { none: 0.25, weak: 0.25 } },
+      { finding: "spark", gives: { strong: 0.62, weak: 0.2, none: 0.15 } },
+      { finding: "spark.stress", gives: { fails: 0.4 } },
       { finding: "swap.boot", gives: { moved: 0.9 } },
       { finding: "swap.lead", gives: { moved: 0.7 } },
       { finding: "swap.coil", gives: { moved: 0.45 } },
@@ -118,7 +119,7 @@ export const BOOT: readonly Fault[] = [
       { finding: "coil.look", gives: { "oil-or-water": 0.25, fine: 0.7 } },
       { finding: "mist", gives: { yes: 0.12 } },
       { finding: "wells-dried", gives: { yes: 0.25 } },
-      { finding: "spark", gives: { none: 0.18, weak: 0.22 } },
+      { finding: "spark", gives: { strong: 0.69, weak: 0.16, none: 0.12 } },
       { finding: "swap.boot", gives: { moved: 0.55 } },
       { finding: "swap.lead", gives: { moved: 0.45 } },
       { finding: "swap.coil", gives: { moved: 0.3 } },
@@ -185,7 +186,7 @@ export const BOOT: readonly Fault[] = [
       { finding: "dark-look", gives: { yes: 0.1 } },
       { finding: "mist", gives: { yes: 0.4 } },
       { finding: "wells-dried", gives: { yes: 0.8 } },
-      { finding: "spark", gives: { none: 0.15, weak: 0.25 } },
+      { finding: "spark", gives: { strong: 0.72, weak: 0.15, none: 0.1 } },
       { finding: "swap.boot", gives: { moved: 0.2 } },
       { finding: "burn-line", gives: { "low-long": 0.5 } },
     ],
@@ -208,7 +209,7 @@ export const BOOT: readonly Fault[] = [
     part: { name: "boot", at: "leg" },
     grounds: { basis: "memory", confidence: "low" },
     shares: { distributor: 8.1, pack: 8.7, rail: 16.7, "coil-per-plug": 9.3 },
-    reach: { own: 0.75, group: 0.2, neighbours: 0.01, random: 0.03, elsewhere: 0.01 },
+    reach: { own: 0.66, group: 0.2, mate: 0.09, neighbours: 0.01, random: 0.03, elsewhere: 0.01 },
     shows: 0.65,
     regimes: {
       coldStart: 0.65,
@@ -243,7 +244,8 @@ export const BOOT: readonly Fault[] = [
       { finding: "boot.look", gives: { spring: 0.38, corroded: 0.28, burn: 0.07, fine: 0.22 } },
       { finding: "boot.seat", gives: { high: 0.65 } },
       { finding: "connector.push", gives: { cured: 0.1 } },
-      { finding: "spark", gives: { none: 0.4, weak: 0.3 } },
+      { finding: "spark", gives: { strong: 0.44, weak: 0.22, none: 0.3 } },
+      { finding: "spark.stress", gives: { fails: 0.55 } },
       { finding: "swap.boot", gives: { moved: 0.85 } },
       { finding: "swap.lead", gives: { moved: 0.6 } },
       { finding: "swap.coil", gives: { moved: 0.35 } },
@@ -260,9 +262,9 @@ export const BOOT: readonly Fault[] = [
   },
   {
     id: "boot.not-home",
-    name: "Coils or rail not seated home on the plugs",
+    name: "Boots not pressed home on the plugs",
     about:
-      "After the rail or the coils were off, boots or springs do not reach their plugs, or " +
+      "After coils, rail or cables were off, boots or springs do not reach their plugs, or " +
       "screws are missing. Each spark then has an extra gap to jump, and several cylinders may " +
       "stumble at once.",
     at: "set",
@@ -303,7 +305,7 @@ export const BOOT: readonly Fault[] = [
       { finding: "boot.look", gives: { spring: 0.1, corroded: 0.1, fine: 0.7 } },
       { finding: "boot.seat", gives: { high: 0.5 } },
       { finding: "connector.push", gives: { cured: 0.1 } },
-      { finding: "spark", gives: { none: 0.2, weak: 0.3 } },
+      { finding: "spark", gives: { strong: 0.81, weak: 0.1, none: 0.06 } },
       { finding: "swap.rail", gives: { cured: 0.8 } },
       { finding: "burn-line", gives: { "high-short": 0.6 } },
     ],

@@ -297,6 +297,7 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "trim.idle", gives: { rich: 0.48, normal: 0.45 } },
       { finding: "trim.speed", gives: { rich: 0.25, normal: 0.68 } },
       { finding: "spark", gives: { strong: 0.95 } },
+      { finding: "plug.insulation", gives: { low: 0.4 } },
       { finding: "fuel-pressure", gives: { "bleeds-down": 0.6, "in-limit": 0.35 } },
       { finding: "injector.balance", gives: { large: 0.7 } },
       { finding: "swap.injector", gives: { moved: 0.93 } },
@@ -349,7 +350,7 @@ export const INJECTOR: readonly Fault[] = [
       { finding: "swap.injector", gives: { moved: 0.95 } },
       {
         finding: "wiggle",
-        gives: { injector: 0.85 },
+        gives: { injector: 0.65 },
         grounds: { basis: "common practice", confidence: "low" },
       },
       { finding: "restart", gives: { "at-once": 0.15, "after-cooling": 0.25 } },

@@ -124,6 +124,10 @@ export const NOT_MISFIRE: readonly Fault[] = [
       { finding: "regime.gear", gives: { "only-in-gear": 0.7, same: 0.27 } },
       { finding: "regime.air-conditioner", gives: { yes: 0.45 } },
       { finding: "regime.smooths", gives: { yes: 0.6, partly: 0.28, worse: 0.03 } },
+      {
+        finding: "regime.warmth",
+        gives: { always: 0.75, "hot-restart": 0.01, "clears-at-once": 0.02 },
+      },
       { finding: "regime.weather", gives: { "no-link": 0.91 } },
       { finding: "sound", gives: { knock: 0.1 } },
       { finding: "exhaust.paper", gives: { steady: 0.9, flutter: 0.08 } },

@@ -15,7 +15,7 @@ export const HISTORY = [
       plugs: { say: "New spark plugs", chance: 0.1 },
       leads: { say: "New or disturbed cables", chance: 0.04 },
       "coils-off": {
-        say: "Coils, rail or cassette were off",
+        say: "The coil, or what holds the coils, was off",
         more: "for a cover gasket, say",
         chance: 0.06,
       },
@@ -146,7 +146,7 @@ export const HISTORY = [
     options: {
       plugs: { say: "Plugs", chance: 0.2 },
       leads: { say: "Cables or boots", chance: 0.1 },
-      coils: { say: "Coil, pack or rail", chance: 0.1 },
+      coils: { say: "Coils", chance: 0.1 },
       injectors: { say: "Injectors", chance: 0.03 },
     },
   },

@@ -9,6 +9,7 @@ export const LAMP_AND_CODE = [
     kind: "choice",
     scope: "engine",
     first: 1,
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       off: { say: "Off", chance: 0.28 },
@@ -68,6 +69,7 @@ export const LAMP_AND_CODE = [
     kind: "codes",
     scope: "engine",
     first: 3,
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       lean: { say: "mixture too lean", chance: 0.06 },
@@ -108,6 +110,7 @@ export const LAMP_AND_CODE = [
     topic: "lamp and codes",
     kind: "choice",
     scope: "engine",
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       "cold-idle": { say: "Idling, cold", chance: 0.2 },

@@ -9,6 +9,7 @@ export const MEASURED = [
     topic: "live data",
     kind: "counts",
     scope: "engine",
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {},
   },
@@ -36,6 +37,7 @@ export const MEASURED = [
     topic: "live data",
     kind: "choice",
     scope: "engine",
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       normal: { say: "Within ±8 %", chance: 0.66 },
@@ -67,6 +69,7 @@ export const MEASURED = [
     topic: "live data",
     kind: "choice",
     scope: "engine",
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       normal: { say: "Within ±8 %", chance: 0.75 },
@@ -98,6 +101,7 @@ export const MEASURED = [
     topic: "live data",
     kind: "choice",
     scope: "engine",
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       normal: { say: "Within ±8 %", chance: 0.74 },
@@ -142,6 +146,7 @@ export const MEASURED = [
     topic: "live data",
     kind: "choice",
     scope: "engine",
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       plausible: { say: "Plausible", chance: 0.97 },
@@ -178,6 +183,7 @@ export const MEASURED = [
     topic: "live data",
     kind: "choice",
     scope: "cylinder",
+    throughPort: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       yes: { say: "Yes", chance: 0.03 },
@@ -192,17 +198,28 @@ export const MEASURED = [
   {
     id: "spark",
     ask: "Spark tester on this cylinder?",
-    help: "Test while the fault shows; at another moment a good spark proves little.",
+    help: "Set to the gap of its guide: wider than a plug asks for, so that it brings out what hides at idle.",
     topic: "measured",
     kind: "choice",
     scope: "cylinder",
-    momentary: true,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       strong: { say: "Strong and steady", chance: 0.91 },
       weak: { say: "Weak or orange", chance: 0.05 },
       "hot-only": { say: "Fails only when hot", chance: 0.01 },
       none: { say: "None", chance: 0.03 },
+    },
+  },
+  {
+    id: "spark.stress",
+    ask: "The spark of this cylinder hot, and at the widest gap that the tester's guide allows?",
+    topic: "measured",
+    kind: "choice",
+    scope: "cylinder",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      holds: { say: "Holds, as on a sound output", chance: 0.91 },
+      fails: { say: "Weak or gone", chance: 0.09 },
     },
   },
   {
@@ -377,9 +394,9 @@ export const MEASURED = [
       ticks: { say: "It ticks", chance: 0.97 },
       silent: { say: "Silent", chance: 0.03 },
     },
-    // A control unit that saw the misfire may have switched the injector off.
+    // A control unit that saw the misfire may have switched the injector off: until the next start.
     byMisfire: {
-      hit: { ticks: 0.88, silent: 0.12 },
+      hit: { ticks: 0.94, silent: 0.06 },
       spared: { ticks: 0.985, silent: 0.015 },
       random: { ticks: 0.975, silent: 0.025 },
     },
@@ -398,7 +415,7 @@ export const MEASURED = [
       steady: { say: "Lit steadily", chance: 0.005 },
     },
     byMisfire: {
-      hit: { blinks: 0.87, dark: 0.12, steady: 0.01 },
+      hit: { blinks: 0.93, dark: 0.06, steady: 0.01 },
       spared: { blinks: 0.985, dark: 0.012, steady: 0.003 },
       random: { blinks: 0.97, dark: 0.025, steady: 0.005 },
     },
@@ -413,6 +430,18 @@ export const MEASURED = [
     options: {
       equal: { say: "Like the others", chance: 0.97 },
       off: { say: "Open or clearly different", chance: 0.03 },
+    },
+  },
+  {
+    id: "plug.insulation",
+    ask: "Resistance from the terminal of this cylinder's plug to its shell, plug out and wiped dry?",
+    topic: "measured",
+    kind: "choice",
+    scope: "cylinder",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      high: { say: "Open, or above about 10 megohms", chance: 0.93 },
+      low: { say: "Clearly lower", chance: 0.07 },
     },
   },
   {

@@ -163,6 +163,21 @@ export const PLUG = [
     },
   },
   {
+    id: "connector.rock",
+    ask: "Coil connector rocked at idle: does the running change?",
+    topic: "tried",
+    kind: "choice",
+    scope: "connector",
+    momentary: true,
+    awaits: 0.7,
+    suits: ["pack", "rail", "hybrid", "coil-per-plug"],
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      changes: { say: "Yes, it reacts", chance: 0.04 },
+      "no-change": { say: "No change", chance: 0.96 },
+    },
+  },
+  {
     id: "lead.order",
     ask: "Cables or coil plugs followed to the firing order?",
     topic: "plugs and wells",

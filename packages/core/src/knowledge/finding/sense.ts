@@ -120,7 +120,7 @@ export const SENSE = [
   },
   {
     id: "dark-look",
-    ask: "In the dark, engine idling: blue flicker at leads, boots or coils?",
+    ask: "In the dark, engine idling: blue flicker at cables, boots or coils?",
     topic: "sound, smell, smoke",
     kind: "presence",
     scope: "engine",

@@ -9,6 +9,7 @@ export const TRIED = [
     kind: "choice",
     scope: "cylinder",
     momentary: true,
+    awaits: 0.5,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       moved: { say: "moved with the plug", chance: 0.02 },
@@ -22,6 +23,8 @@ export const TRIED = [
     kind: "choice",
     scope: "cylinder",
     momentary: true,
+    awaits: 0.5,
+    suits: ["rail", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
       moved: { say: "moved with the boot", chance: 0.02 },
@@ -35,6 +38,7 @@ export const TRIED = [
     kind: "choice",
     scope: "cylinder",
     momentary: true,
+    awaits: 0.5,
     suits: ["distributor", "pack", "hybrid"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -49,6 +53,7 @@ export const TRIED = [
     kind: "choice",
     scope: "cylinder",
     momentary: true,
+    awaits: 0.5,
     suits: ["pack"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -59,11 +64,12 @@ export const TRIED = [
   {
     id: "swap.coil",
     ask: "Coil of this cylinder exchanged with another: the misfire …",
-    help: "Packs with separate coils, hybrids and single coils only. A rail has no single coil to exchange.",
+    help: "Only where each coil comes off by itself.",
     topic: "tried",
     kind: "choice",
     scope: "coil",
     momentary: true,
+    awaits: 0.5,
     suits: ["pack", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -73,11 +79,12 @@ export const TRIED = [
   },
   {
     id: "swap.rail",
-    ask: "A rail or pack known to be good fitted: the misfire is …",
+    ask: "Another part with all coils in it, known to be good, fitted: the misfire is …",
     topic: "tried",
     kind: "choice",
     scope: "engine",
     momentary: true,
+    awaits: 0.5,
     suits: ["pack", "rail"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -92,6 +99,7 @@ export const TRIED = [
     kind: "choice",
     scope: "cylinder",
     momentary: true,
+    awaits: 0.5,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       moved: { say: "moved with the injector", chance: 0.02 },
@@ -100,7 +108,7 @@ export const TRIED = [
   },
   {
     id: "mist",
-    ask: "Fine water mist on leads, coils and boots while idling?",
+    ask: "Fine water mist on cables, coils and boots while idling?",
     topic: "tried",
     kind: "presence",
     scope: "engine",
@@ -123,6 +131,7 @@ export const TRIED = [
     kind: "several",
     scope: "engine",
     momentary: true,
+    awaits: 0.5,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       "coil-connector": { say: "The coil connector", chance: 0.03 },

@@ -4,7 +4,7 @@ import type { RepairRow } from "../schema.ts";
 export const BOOT_REPAIR = [
   {
     id: "repair.boots-home",
-    name: "Press every coil, rail end or boot home and tighten its screws",
+    name: "Press every coil and rail end home and tighten its screws",
     at: "set",
     mends: [
       { fault: "boot.not-home", works: 0.85 },
@@ -16,6 +16,7 @@ export const BOOT_REPAIR = [
     parts: "none",
     cautions: ["high-voltage", "hot-parts"],
     putBack: ["boot.home", "coil.bolt", "connector.click", "first-start"],
+    suits: ["rail", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {

@@ -69,7 +69,7 @@ export const COIL_REPAIR = [
   },
   {
     id: "repair.coil-double",
-    name: "Renew the double coil of {at}, where it comes singly",
+    name: "Renew the double coil of {at}",
     at: "coil",
     mends: [
       { fault: "coil.half-dead", works: 0.95 },
@@ -96,6 +96,7 @@ export const COIL_REPAIR = [
       "first-start",
     ],
     suits: ["pack", "hybrid"],
+    coilsApart: true,
     grounds: { basis: "memory", confidence: "low" },
   },
   {

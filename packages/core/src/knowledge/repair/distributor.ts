@@ -9,7 +9,7 @@ export const DISTRIBUTOR_REPAIR = [
     mends: [{ fault: "cap.cracked", works: 0.3 }],
     minutes: 6,
     skill: 1,
-    tool: "none",
+    tool: "hand tools",
     parts: "none",
     access: ["access.cap"],
     cautions: ["high-voltage"],

@@ -13,7 +13,7 @@ export const FUEL_REPAIR = [
     minutes: 10,
     skill: 0,
     tool: "none",
-    parts: "small",
+    parts: "none",
     cautions: ["fuel"],
     putBack: [],
     grounds: { basis: "memory", confidence: "low" },

@@ -8,7 +8,7 @@ export const LEAD_REPAIR = [
     at: "set",
     mends: [
       { fault: "boot.no-contact", works: 0.45 },
-      { fault: "boot.not-home", works: 0.6 },
+      { fault: "boot.not-home", works: 0.8 },
       { fault: "lead.open", works: 0.08 },
     ],
     minutes: 5,
@@ -38,12 +38,12 @@ export const LEAD_REPAIR = [
     name: "Renew the plug cable of {at}",
     at: "lead",
     mends: [
-      { fault: "lead.open", works: 0.93 },
-      { fault: "lead.leaking", works: 0.88 },
+      { fault: "lead.open", works: 0.95 },
+      { fault: "lead.leaking", works: 0.92 },
     ],
     minutes: 6,
     skill: 1,
-    tool: "none",
+    tool: "hand tools",
     parts: "small",
     cautions: ["high-voltage", "hot-parts"],
     putBack: ["boot.home", "lead.order", "codes.clear", "first-start"],
@@ -52,7 +52,7 @@ export const LEAD_REPAIR = [
   },
   {
     id: "repair.lead-set",
-    name: "Renew all plug cables",
+    name: "Renew the plug cables as a set",
     at: "set",
     mends: [
       { fault: "lead.open", works: 0.96 },
@@ -63,7 +63,7 @@ export const LEAD_REPAIR = [
     ],
     minutes: 25,
     skill: 1,
-    tool: "none",
+    tool: "hand tools",
     parts: "medium",
     cautions: ["high-voltage", "hot-parts"],
     putBack: ["boot.home", "lead.order", "tools.counted", "codes.clear", "first-start"],
