@@ -25,8 +25,12 @@ export default defineConfig(async ({ command }): Promise<UserConfig> => {
       modulePreload: {
         // The page's security policy allows no inline script and no data: address but for images.
         polyfill: false,
-        // The thread has no document to put hints into.
-        resolveDependencies: (file, deps) => (/thread/.test(file) ? [] : deps),
+        // The thread has no document to put hints into. Of other screens only styles are named, which nothing
+        // else would fetch: what their scripts import is found in them, and a list of it all is long.
+        resolveDependencies: (file, deps) => {
+          if (/thread/.test(file)) return [];
+          return /\/page-/.test(file) ? deps : deps.filter((dep) => dep.endsWith(".css"));
+        },
       },
     },
   };
@@ -38,10 +42,10 @@ export default defineConfig(async ({ command }): Promise<UserConfig> => {
  * own, fetched when it is first shown.
  */
 const GROUPS = [
-  { name: "load", test: /vite\/preload-helper/, priority: 5 },
+  { name: "load", test: /web\/src\/packed\/preload\.ts$/, priority: 5 },
   {
     name: "engine",
-    test: /core\/src\/(?:(?:engine|units)\/|knowledge\/(?:answer|caution|code|schema)\.ts)/,
+    test: /core\/src\/(?:(?:engine|units)\/(?!random|convert)|knowledge\/(?:answer|caution|code|schema)\.ts)/,
     priority: 4,
   },
   { name: "page", test: /web\/src\/(?:page|screen\/pick)\.tsx$/, priority: 3 },
@@ -66,8 +70,10 @@ const STAND_INS = [
   { find: /^.*\/knowledge\/drive-rule\.ts$/, replacement: source("packed/drive-rule.ts") },
   { find: /^.*\/knowledge\/repair\.ts$/, replacement: source("packed/repair.ts") },
   { find: /^.*\/knowledge\/check\.ts$/, replacement: source("packed/check.ts") },
+  { find: /^.*\/check-shape\.ts$/, replacement: source("packed/check-shape.ts") },
   { find: /^\.\/page-words\.ts$/, replacement: source("packed/page-words.ts") },
   { find: /^\.\/thread-tables\.ts$/, replacement: source("packed/thread-tables.ts") },
+  { find: /^\0vite\/preload-helper\.js$/, replacement: source("packed/preload.ts") },
   { find: /^#packed\//, replacement: `${packed}/` },
 ];
 

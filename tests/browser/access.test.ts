@@ -44,6 +44,7 @@ const SCREENS: readonly (readonly [string, string])[] = [
   ["a check", "#/check/check.plugs-out"],
   ["other checks", "#/checks"],
   ["all cases", "#/cases"],
+  ["the way to everything else", "#/more"],
   ["what is at hand", "#/hand"],
 ];
 
@@ -81,6 +82,72 @@ describe.skipIf(!CHROMIUM).each(WAYS)("on a %s screen", (_, options) => {
     expect(await violations(page), "the ledger").toEqual([]);
   });
 });
+
+describe.skipIf(!CHROMIUM)("for who asks for it", () => {
+  it("nothing moves by itself", async () => {
+    const page = await openPage(stage, { ...PHONE, reducedMotion: "reduce" });
+    await withAnswers(page);
+    for (const [name, hash] of SCREENS) {
+      await show(page, hash);
+      expect(await moving(page), name).toEqual([]);
+    }
+  });
+
+  it.each([
+    [200, 640],
+    [400, 320],
+  ])("at %s %% nothing has to be scrolled sideways", async (_, width) => {
+    // 1280 px of a desk, so much larger.
+    const page = await openPage(stage, { viewport: { width, height: 512 } });
+    await withAnswers(page);
+    for (const [name, hash] of [["the first screen", ""] as const, ...SCREENS]) {
+      await show(page, hash);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, name).toBeLessThanOrEqual(0);
+    }
+  });
+
+  it("the drawings take the reader's own colours, and so do the bars", async () => {
+    const page = await openPage(stage, { ...DESK, forcedColors: "active", colorScheme: "dark" });
+    await withAnswers(page);
+    const seen = await page.evaluate(() => {
+      const of = (selector: string): CSSStyleDeclaration => {
+        const node = document.querySelector(selector);
+        if (!node) throw new Error(`no ${selector}`);
+        return getComputedStyle(node);
+      };
+      return {
+        ground: of("html").backgroundColor,
+        words: of("h1").color,
+        ink: of(".dial .mark:not(.is-suspect)").stroke,
+        bar: of(".bar > span").backgroundColor,
+      };
+    });
+    expect(seen.ink).toBe(seen.words);
+    expect(seen.ink).not.toBe(seen.ground);
+    expect(seen.bar).not.toBe(seen.ground);
+  });
+});
+
+async function show(page: Page, hash: string): Promise<void> {
+  await page.goto(`${stage.address}${hash}`);
+  await page.locator("h1").first().waitFor();
+}
+
+/** What is animated, glides or scrolls by itself. */
+function moving(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll("*")].flatMap((node) => {
+      const style = getComputedStyle(node);
+      const glides = style.transitionDuration
+        .split(",")
+        .some((time) => Number.parseFloat(time) > 0);
+      const isMoving =
+        style.animationName !== "none" || glides || style.scrollBehavior === "smooth";
+      return isMoving ? [`${node.tagName} ${node.className}`] : [];
+    }),
+  );
+}
 
 /** Buttons, summaries and links of lists that are lower or narrower than 48 px. */
 function smallTargets(page: Page): Promise<readonly string[]> {

@@ -53,6 +53,25 @@ describe.skipIf(!CHROMIUM)("cases of this device", () => {
     expect(await page.locator(".engine-name").innerText()).toMatch(/Dunlin/);
   });
 
+  it("come up with the one that was worked on, in this tab and in another, and can step back", async () => {
+    const page = await openPage(stage, PHONE);
+    await begin(page, /Dunlin/);
+    await screen(page, "#/cases");
+    await page.getByRole("button", { name: /^Copy Dunlin/ }).tap();
+    await page.getByRole("button", { name: /^Dunlin.*, copy/ }).waitFor();
+    await screen(page, "#/answers");
+    await page.reload();
+    await page.locator(".engine-name").waitFor();
+    expect(await page.locator(".engine-name").innerText()).not.toMatch(/copy/);
+    const other = await page.context().newPage();
+    await screen(other, "#/answers");
+    expect(await other.locator(".engine-name").innerText()).not.toMatch(/copy/);
+    await page.getByRole("button", { name: "Undo" }).tap();
+    await page.getByText("No answer yet.").waitFor();
+    await page.getByRole("button", { name: "Redo" }).tap();
+    await page.locator(".answers").getByText("On, steady").waitFor();
+  });
+
   it("take a step back and forth by button and by key", async () => {
     const page = await openPage(stage, DESK);
     await begin(page, /Dunlin/);

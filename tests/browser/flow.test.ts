@@ -63,17 +63,6 @@ describe.skipIf(!CHROMIUM)("a way", () => {
 });
 
 describe.skipIf(!CHROMIUM)("a button", () => {
-  it("says that it drops what was ticked", async () => {
-    const page = await openPage(stage, PHONE);
-    await begin(page);
-    await screen(page, "#/question/work/answers");
-    await page.getByRole("button", { name: "Can't tell", exact: true }).waitFor();
-    await page.getByRole("button", { name: "New spark plugs" }).tap();
-    await page.getByRole("button", { name: "Only the one ticked" }).waitFor();
-    await page.getByRole("button", { name: "Can't tell: drop the ticks" }).tap();
-    await page.getByRole("link", { name: "Answers (1)" }).waitFor();
-  });
-
   it("that complained of a figure is quiet again once the figure is mended", async () => {
     const page = await openPage(stage, PHONE);
     await begin(page);

@@ -17,6 +17,7 @@ import {
   type RepairDone,
   resolveEngine,
 } from "@half-order/core";
+import type { SpentTime } from "@half-order/core/wire";
 import { beforeEach, describe, expect, it } from "vitest";
 import { REPAIR_RESULT_ROWS } from "../../packages/core/src/knowledge/repair-result.ts";
 import { beginCase } from "../../packages/web/src/state/case.ts";
@@ -37,20 +38,21 @@ import {
   offInShort,
   otherChecks,
   putOffKey,
-  type Spent,
   spentMinutes,
   toldOutcomes,
   wantedOf,
 } from "../../packages/web/src/state/step.ts";
 import {
-  changeWork,
+  addDrive,
+  closeList,
   closeUp,
-  isWorkKept,
+  drivesOf,
+  dropDrive,
   ONLY_AFTER,
-  setDrives,
   setOpen,
   spend,
   tick,
+  tickedOf,
   work,
 } from "../../packages/web/src/state/work.ts";
 import { DRIVE_IN_FULL } from "../../packages/web/src/text/en-drive-in-full.ts";
@@ -69,14 +71,15 @@ function check(id: string, cylinders: readonly number[], worthMinutes = 10): Nex
 }
 
 function repair(id: string, cylinders: readonly number[] = []): NextRepair {
-  const shared = { opens: [], minutes: 5, partsPrice: 0, cures: 0.5 };
+  const shared = { opens: [], minutes: 5, partsPrice: 0, cures: 0.5, cautions: [] };
   return { kind: "repair", repair: id, name: id, cylinders, ...shared };
 }
 
 function planOf(step: Next["step"], parts: Partial<Next> = {}): Next {
   const nothing = { checks: [], repairs: [], withheld: [] };
-  const costs = { expectedMinutes: 60, expectedMinutesWithoutChecks: 90, callChance: 0.2 };
-  return { step, ...costs, ...nothing, ...parts };
+  const costs = { expectedMinutes: 60, expectedMinutesWithoutChecks: 90, hourRate: 25 };
+  const chances = { callChance: 0.2, mendable: 0.8 };
+  return { step, ...costs, ...chances, ...nothing, ...parts };
 }
 
 describe("the offered step", () => {
@@ -163,7 +166,7 @@ describe("a check at its cylinders", () => {
 });
 
 describe("the minutes spent", () => {
-  const spent: readonly Spent[] = [
+  const spent: readonly SpentTime[] = [
     { step: "a 2", minutes: 5, shownBy: { finding: "plug.look", cylinder: 2 } },
     { step: "b", minutes: 7, shownBy: { finding: "swap.rail" } },
     { step: "r", minutes: 40, shownBy: { when: "2026-05-01T09:30:00Z" } },
@@ -188,13 +191,11 @@ describe("the minutes spent", () => {
 describe("the work beside a case", () => {
   beforeEach(() => beginCase("demo.tern"));
 
-  it("begins empty for each case, and says when the device keeps nothing", () => {
+  it("begins empty for each case", () => {
     setOpen(["access.rail@engine"]);
     expect(work.value.open).toEqual(["access.rail@engine"]);
-    // Node has no such store.
-    expect(isWorkKept.value).toBe(false);
     beginCase("demo.tern");
-    expect(work.value).toEqual({ open: [], spent: [], ticks: {}, drives: {} });
+    expect(work.value).toEqual({ open: [], spent: [], ticks: [], drives: [] });
   });
 
   it("counts a thing that is off once, until all is back on", () => {
@@ -219,14 +220,19 @@ describe("the work beside a case", () => {
     for (const line of ["boot.home", "connector.click", "connector.lock"]) tick("r", line, true);
     tick("other", "connector.lock", true);
     tick("r", "connector.click", false);
-    expect(work.value.ticks).toEqual({ r: ["boot.home"], other: ["connector.lock"] });
+    expect(tickedOf("r")).toEqual(["boot.home"]);
+    expect(tickedOf("other")).toEqual(["connector.lock"]);
   });
 
   it("keeps the drives of each repair apart", () => {
-    setDrives("first", [DRIVES.clean]);
-    setDrives("second", [DRIVES.same]);
-    changeWork(() => ({ ticks: {} }));
-    expect(work.value.drives).toEqual({ first: [DRIVES.clean], second: [DRIVES.same] });
+    addDrive("first", DRIVES.clean);
+    addDrive("second", DRIVES.same);
+    addDrive("first", DRIVES.less);
+    expect(drivesOf("first").map(nameOfDrive)).toEqual(["clean", "less"]);
+    dropDrive("first");
+    closeList("r");
+    expect(drivesOf("first").map(nameOfDrive)).toEqual(["clean"]);
+    expect(drivesOf("second").map(nameOfDrive)).toEqual(["same"]);
   });
 
   it("lets a line wait only for one that the hand reaches before it", () => {

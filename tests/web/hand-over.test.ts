@@ -2,6 +2,7 @@
 import {
   FINDINGS,
   type FindingRow,
+  type PlugRecord,
   profileById,
   REPAIRS,
   type RepairRow,
@@ -133,5 +134,20 @@ describe("the plugs that came out", () => {
     expect(asked).toContain("2026");
     expect(answer).toMatch(/2: 1.5\smm \(stands apart\)/);
     expect(answer.match(/stands apart/g)).toHaveLength(1);
+  });
+
+  it("are told with their looks, also where no gap was measured", () => {
+    const record: PlugRecord = {
+      when: "2026-05-01",
+      odometerKm: 120_000,
+      plugs: [
+        { cylinder: 1, look: "wet-oil" },
+        { cylinder: 2, gapMm: 1.1, look: "tan" },
+        { cylinder: 3 },
+      ],
+    };
+    const { answer } = plugLine(record, wearReport(tern, record));
+    expect(answer).toMatch(/^1: Wet black oil; 2: 1.1\smm, Tan or grey, dry/);
+    expect(answer).not.toContain("3:");
   });
 });

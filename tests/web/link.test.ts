@@ -5,9 +5,10 @@ import type { CaseDocument } from "@half-order/core/wire";
 import fc from "fast-check";
 import decodeQR from "qr/decode.js";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { readLink, writeLink } from "../../packages/web/src/hand-over/link.ts";
+import { linkOf, readLink, writeLink } from "../../packages/web/src/hand-over/link.ts";
 import { checksum, pack, unpack } from "../../packages/web/src/hand-over/pack.ts";
-import { QR_MOST_BYTES, qrOf } from "../../packages/web/src/hand-over/qr.ts";
+import { qrOf } from "../../packages/web/src/hand-over/qr.ts";
+import { QR_MOST_BYTES } from "../../packages/web/src/hand-over/square.ts";
 
 const SEED = { seed: 20261125 };
 
@@ -206,6 +207,42 @@ describe("a case as a link", () => {
     expect(newer).toMatchObject({
       problems: [{ message: expect.stringContaining("newer version") }],
     });
+  });
+});
+
+describe("a case with work on it", () => {
+  const PAGE = "https://example.org/half-order/";
+  /** Moments that no packing makes small. */
+  const withTicks = (count: number): CaseDocument => ({
+    ...CASE,
+    work: {
+      ticks: Array.from({ length: count }, (_, i) => ({
+        list: "repair.rail",
+        line: `line ${i}`,
+        when: new Date(1.7e12 + i * i * 7_654_321).toISOString(),
+      })),
+    },
+  });
+
+  it("is whole in link and square while it is small", async () => {
+    const { address, square } = await linkOf(PAGE, withTicks(3));
+    expect(square).toBe(address);
+    expect(await readLink(address.slice(PAGE.length))).toEqual({ doc: withTicks(3) });
+  });
+
+  it("leaves the work out of the square alone, where only then it can be read", async () => {
+    const { address, square } = await linkOf(PAGE, withTicks(90));
+    expect(address.length).toBeGreaterThan(QR_MOST_BYTES);
+    expect(await readLink(address.slice(PAGE.length))).toEqual({ doc: withTicks(90) });
+    expect(qrOf(square)).toBeDefined();
+    expect(await readLink(square.slice(PAGE.length))).toEqual({ doc: CASE });
+  });
+
+  it("leaves nothing out where that would not help", async () => {
+    const note = Array.from({ length: 900 }, (_, i) => ((i * 7919) % 10_007).toString(36)).join("");
+    const { address, square } = await linkOf(PAGE, { ...withTicks(3), note });
+    expect(address.length).toBeGreaterThan(QR_MOST_BYTES);
+    expect(square).toBe(address);
   });
 });
 

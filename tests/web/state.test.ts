@@ -20,6 +20,7 @@ import {
   removeRepair,
   reopen,
   repairs,
+  resumeCase,
   setAtHand,
   setRepairResult,
   undo,
@@ -37,6 +38,7 @@ import { emptySketch, profileOf } from "../../packages/web/src/state/sketch.ts";
 import {
   type CaseDoc,
   forgetCase,
+  type KeptCase,
   keepCase,
   keptCase,
   keptCases,
@@ -238,4 +240,39 @@ describe("the column of a ledger", () => {
   it("has a true minus sign, and none at nothing", () => {
     expect([sayDb(-13.1), sayDb(4.6), sayDb(-0.01)]).toEqual(["−13.1", "+4.6", "0.0"]);
   });
+});
+
+describe("steps back and forth", () => {
+  it("are kept with the case, so that a reload does not end them", async () => {
+    giveAnswer("lamp", "off");
+    giveAnswer("lamp", "blinking");
+    const mine = openCase.value;
+    if (!mine) throw new Error("no case");
+    await keepCase(mine);
+    const stored = await keptCase(mine.id);
+    if (!stored) throw new Error("nothing kept");
+    beginCase("demo.tern");
+    resumeCase(stored);
+    undo();
+    expect(answerOf("lamp")).toBe("off");
+    redo();
+    expect(answerOf("lamp")).toBe("blinking");
+  });
+
+  it("take nothing back that another tab has entered meanwhile", async () => {
+    giveAnswer("lamp", "off");
+    const base = (await keepCase(openCase.value as KeptCase)).kept;
+    await keepCase(
+      { ...base, doc: { ...base.doc, findings: [...base.doc.findings, theirs] } },
+      base,
+    );
+    giveAnswer("codes", []);
+    const { kept, isMerged } = await keepCase(openCase.value as KeptCase, base);
+    expect(isMerged).toBe(true);
+    resumeCase(kept);
+    undo();
+    expect(findings.value.map(({ finding }) => finding)).toEqual(["lamp", "onset"]);
+  });
+
+  const theirs = { finding: "onset", answer: "driving" };
 });

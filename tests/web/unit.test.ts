@@ -11,6 +11,7 @@ import {
   sayAbout,
   sayFigure,
   sayQuantity,
+  textInUnits,
   toUnit,
   UNITS,
   units,
@@ -168,5 +169,37 @@ describe("the choice of units", () => {
   it("says what is worked out only as finely as it is known", () => {
     chooseUnit("distance", "km");
     expect(sayAbout(34_175, "distance", 2)).toMatch(/34.?000/);
+  });
+});
+
+describe("a text of the tables", () => {
+  const metric = usualUnits("de-DE");
+  const american = usualUnits("en-US");
+  const say = (text: string, choice = american): string => plain(textInUnits(text, choice, "en"));
+
+  it("has its figures in the units of the person, with as many digits as it had", () => {
+    expect(say("Under 50 km")).toBe("Under 31 mi");
+    expect(say("60,000 to 120,000 km")).toBe("37,000 to 75,000 mi");
+    expect(say("28 to 45 kPa, steady")).toBe("4.1 to 6.5 psi, steady");
+    expect(say("up to about 90 km/h, three times")).toBe("up to about 56 mph, three times");
+    expect(say("Over 1 litre in 1,000 km")).toBe("Over 1 litre in 620 mi");
+    expect(say("A few gentle kilometres to a safe place")).toBe(
+      "A few gentle miles to a safe place",
+    );
+  });
+
+  it("stays as it is where it is in these units already", () => {
+    expect(say("80 to 90 km/h", metric)).toBe("80 to 90 km/h");
+    expect(say("A few gentle kilometres", metric)).toBe("A few gentle kilometres");
+    expect(say("0.9 to 1.1 mm", metric)).toBe("0.9 to 1.1 mm");
+  });
+
+  it("has no more digits of a gap than a gauge shows", () => {
+    expect(say("1.016 mm", metric)).toBe("1.02 mm");
+    expect(say("1.016 mm")).toBe("40 thou");
+  });
+
+  it("leaves alone what only looks like a unit", () => {
+    expect(say("4 kilometres, 2 mmHg, 3 kmh")).toBe("4 miles, 2 mmHg, 3 kmh");
   });
 });

@@ -48,19 +48,22 @@ function Head({ isInCase }: { isInCase: boolean }): VNode {
         </svg>
         <span class={isInCase ? "brand-name" : undefined}>{NAME}</span>
       </a>
-      {isInCase && openCase.value && (
-        <nav aria-label={PAGE.nav}>
-          <span class="engine-name">{sayCase(openCase.value.doc)}</span>
-          {isDesk.value && (
-            <>
-              <Steps />
-              <a href={at("ranking")}>{PAGE.next}</a>
-              <a href={at("add")}>{ADD.title}</a>
-            </>
-          )}
-          <a href={at("answers")}>{ANSWERS.link(findings.value.length)}</a>
-        </nav>
-      )}
+      <nav aria-label={PAGE.nav}>
+        {isInCase && openCase.value && (
+          <>
+            <span class="engine-name">{sayCase(openCase.value.doc)}</span>
+            {isDesk.value && (
+              <>
+                <Steps />
+                <a href={at("ranking")}>{PAGE.next}</a>
+                <a href={at("add")}>{ADD.title}</a>
+              </>
+            )}
+            <a href={at("answers")}>{ANSWERS.link(findings.value.length)}</a>
+          </>
+        )}
+        <a href={at("more")}>{PAGE.more}</a>
+      </nav>
     </header>
   );
 }

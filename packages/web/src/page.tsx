@@ -1,7 +1,8 @@
 // Brings the page up: the case that was open, the thread that weighs, then what other screens need.
-import { render } from "preact";
+import { options, render } from "preact";
 import { App, currentEntry } from "./app.tsx";
 import { CASE } from "./case-entry.ts";
+import { DRIVE_ANSWER } from "./screens.ts";
 import { keepOpenCase, resumeLast } from "./state/keep.ts";
 import { followKeys } from "./state/key.ts";
 import { followAddress } from "./state/route.ts";
@@ -14,6 +15,7 @@ import { loadScreen } from "./ui/lazy.tsx";
 export async function startPage(page: Document, script: string): Promise<void> {
   const root = page.getElementById("app");
   if (!root) return;
+  drawInOwnTask();
   followWidth();
   followKeys();
   followAddress(() => {
@@ -27,9 +29,20 @@ export async function startPage(page: Document, script: string): Promise<void> {
   render(<App />, root);
   whenIdle(() => {
     startThinking(script);
-    void loadScreen(CASE);
+    void loadScreen(CASE).then(() => loadScreen(DRIVE_ANSWER));
     void keepOffline();
   });
+}
+
+/** Draws apart from the tap or message that calls for it: every task is short, and a tap finds the page free. */
+function drawInOwnTask(): void {
+  const { port1, port2 } = new MessageChannel();
+  let draw: (() => void) | undefined;
+  port1.onmessage = () => draw?.();
+  options.debounceRendering = (then) => {
+    draw = then;
+    port2.postMessage(0);
+  };
 }
 
 /** After the first paint, when nothing else is to be done. */

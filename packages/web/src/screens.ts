@@ -24,12 +24,14 @@ export const SCREENS: Readonly<Record<string, ScreenEntry>> = {
     frame: "outside",
     load: async () => (await import("./screen/sketch.tsx")).SketchScreen,
   },
+  more: { frame: "outside", load: async () => (await import("./screen/more.tsx")).More },
   cases: { frame: "outside", load: async () => (await import("./screen/cases.tsx")).Cases },
   hand: { frame: "outside", load: async () => (await import("./screen/hand.tsx")).Hand },
   glossary: {
     frame: "outside",
     load: async () => (await import("./screen/glossary.tsx")).Glossary,
   },
+  lesson: { frame: "outside", load: async () => (await import("./screen/lesson.tsx")).Lesson },
   link: { frame: "outside", load: async () => (await import("./screen/link.tsx")).Link },
   record: { frame: "wide", load: async () => (await import("./screen/record.tsx")).Record },
   "hand-over": {
@@ -44,6 +46,8 @@ export const SCREENS: Readonly<Record<string, ScreenEntry>> = {
   mend: { frame: "panel", load: async () => (await import("./screen/mend.tsx")).Mend },
   proof: { frame: "panel", load: async () => (await import("./screen/proof.tsx")).Proof },
   repairs: { frame: "panel", load: async () => (await import("./screen/repairs.tsx")).Repairs },
+  sure: { frame: "panel", load: async () => (await import("./screen/sure.tsx")).Sure },
+  compare: { frame: "outside", load: async () => (await import("./screen/compare.tsx")).Compare },
   add: { frame: "panel", load: async () => (await import("./screen/add.tsx")).Add },
   answers: { frame: "panel", load: async () => (await import("./screen/answers.tsx")).Answers },
 };
@@ -66,8 +70,32 @@ export const FAULT_DETAIL: ScreenEntry = {
   load: async () => (await import("./ui/fault-detail.tsx")).PickedFault,
 };
 
-/** Stands among the notes of a ranking while the firing order is not known. */
-export const ORDERS: ScreenEntry = {
+/** Stands above the list of a ranking whose answers disagree. */
+export const CONFLICT: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/orders.tsx")).OrdersOfRanking,
+  load: async () => (await import("./ui/conflict.tsx")).Conflict,
+};
+
+/** Stands above the ranking. */
+export const DIAL_PICTURE: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/picture.tsx")).DialPicture,
+};
+
+/** Stands beside the dial on a desk, below the ranking on a phone. */
+export const BLOCK_PICTURE: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/block-picture.tsx")).BlockPicture,
+};
+
+/** Stands below the ranking. */
+export const RANKING_NOTES: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/ranking-notes.tsx")).RankingNotes,
+};
+
+/** Stands in the place of the ranking once the case is closed. */
+export const MENDED: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/mended.tsx")).Mended,
 };

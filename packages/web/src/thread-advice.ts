@@ -5,9 +5,9 @@ import type { Advice, AdviceQuestion } from "./state/advising.ts";
 import type { Question } from "./state/thinker.ts";
 
 /** What the library says; problems of the input are an answer too. */
-export function advise(of: Question, question: MoreQuestion): Advice {
+export async function advise(of: Question, question: MoreQuestion): Promise<Advice> {
   try {
-    return answerTo(of, question);
+    return await answerTo(of, question);
   } catch (error) {
     if (error instanceof InputError) return { problems: error.problems };
     throw error;
@@ -16,7 +16,10 @@ export function advise(of: Question, question: MoreQuestion): Advice {
 
 type MoreQuestion = Exclude<AdviceQuestion, { readonly kind: "drive" }>;
 
-function answerTo({ profile, findings, repairs }: Question, question: MoreQuestion): Advice {
+async function answerTo(
+  { profile, findings, repairs }: Question,
+  question: MoreQuestion,
+): Promise<Advice> {
   switch (question.kind) {
     case "next": {
       const { atHand, open, putOff, patienceMs } = question;
@@ -27,6 +30,10 @@ function answerTo({ profile, findings, repairs }: Question, question: MoreQuesti
     case "mend": {
       const { wanted, atHand, open, units } = question;
       return { mending: mend(profile, findings, wanted, { repairs, atHand, open, units }) };
+    }
+    case "sensitivity": {
+      const { sensitivityOf } = await import("./thread-sensitivity.ts");
+      return { sensitivity: sensitivityOf(profile, findings, repairs, question.shakes) };
     }
     case "names":
       // Without findings, which a name does not depend on: that is soon worked out.

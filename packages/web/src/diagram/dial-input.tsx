@@ -1,7 +1,16 @@
 // The dial as a question: which cylinders? Each is a toggle button at the angle at which it fires.
 import type { Engine } from "@half-order/core";
 import type { VNode } from "preact";
-import { DIAL_HALF, discRadius, legLine, PITCH_ASKED, pointAt, RADIUS, seats } from "./geometry.ts";
+import {
+  DIAL_BOX,
+  DIAL_HALF,
+  discRadius,
+  legLine,
+  PITCH_ASKED,
+  pointAt,
+  RADIUS,
+  seats,
+} from "./geometry.ts";
 import { nameOf } from "./mark.tsx";
 
 interface DialInputProps {
@@ -20,12 +29,11 @@ interface DialInputProps {
 export function DialInput(props: DialInputProps): VNode {
   const { engine, label, pressed, onToggle, sayCylinder, isOff } = props;
   const places = seats(engine.angles, PITCH_ASKED);
-  const box = `${-DIAL_HALF} ${-DIAL_HALF} ${2 * DIAL_HALF} ${2 * DIAL_HALF}`;
   const percent = (value: number): string => `${((value + DIAL_HALF) / (2 * DIAL_HALF)) * 100}%`;
   return (
     <fieldset class="dial-input">
       <legend class="vh">{label}</legend>
-      <svg class="dial" viewBox={box} aria-hidden="true">
+      <svg class="dial" viewBox={DIAL_BOX} aria-hidden="true">
         <circle class="pitch" r={PITCH_ASKED} />
         <circle class="hub" r={RADIUS.hub} />
         {places.map((seat, c) => {

@@ -6,12 +6,13 @@
 //   tie outside      two neighbours            disc            cylinder
 import type { Engine, FaultRow } from "@half-order/core";
 import type { VNode } from "preact";
+import { useMemo } from "preact/hooks";
 import { Disc } from "./disc.tsx";
 import {
   arc,
   CENTRE,
   coilLie,
-  DIAL_HALF,
+  DIAL_BOX,
   discRadius,
   labelledAngles,
   legLine,
@@ -34,10 +35,14 @@ interface Drawing {
 export function Dial({ engine, look = BARE }: { engine: Engine; look?: Look }): VNode {
   const places = seats(engine.angles);
   const drawing: Drawing = { engine, look, seats: places, disc: discRadius(places) };
-  const box = `${-DIAL_HALF} ${-DIAL_HALF} ${2 * DIAL_HALF} ${2 * DIAL_HALF}`;
   return (
-    <svg class="dial" viewBox={box} aria-hidden="true">
-      <Scale {...drawing} />
+    <svg class="dial" viewBox={DIAL_BOX} aria-hidden="true">
+      {useMemo(
+        () => (
+          <Scale engine={engine} />
+        ),
+        [engine],
+      )}
       <Whole {...drawing} kind="engine" radius={RADIUS.scale} width={{ thin: 0.75, thick: 8 }} />
       <Whole {...drawing} kind="set" radius={RADIUS.pitch} width={{ thin: 0.5, thick: 7 }} />
       <Banks {...drawing} />
@@ -59,9 +64,14 @@ export function Dial({ engine, look = BARE }: { engine: Engine; look?: Look }): 
   );
 }
 
+/** Keeps the room of a dial that is still to come. */
+export function DialRoom(): VNode {
+  return <svg class="dial" viewBox={DIAL_BOX} aria-hidden="true" />;
+}
+
 const TICK_DEG = 30;
 
-function Scale({ engine }: Drawing): VNode {
+function Scale({ engine }: Pick<Drawing, "engine">): VNode {
   const ticks = Array.from({ length: 720 / TICK_DEG }, (_, i) => i * TICK_DEG);
   return (
     <g class="scale">

@@ -10,6 +10,7 @@ export interface Point {
 
 /** Half the width of the square that the dial is drawn in, in its own units. */
 export const DIAL_HALF = 206;
+export const DIAL_BOX = `${-DIAL_HALF} ${-DIAL_HALF} ${2 * DIAL_HALF} ${2 * DIAL_HALF}`;
 
 export const RADIUS = {
   /** Ring of degrees: the whole engine. */

@@ -1,6 +1,7 @@
 // A place as a small sign beside its name: the dial with that one mark drawn.
 import type { Engine } from "@half-order/core";
 import type { VNode } from "preact";
+import { useMemo } from "preact/hooks";
 import { arc, coilLie, pointAt, seats, tie } from "./geometry.ts";
 import { placeKind } from "./mark.tsx";
 
@@ -9,13 +10,18 @@ const DISC = 30;
 const HUB = 62;
 const RING = 172;
 
-interface GlyphProps {
+export interface GlyphProps {
   readonly engine: Engine;
   readonly place: string;
   readonly cylinders: readonly (string | number)[];
 }
 
-export function Glyph({ engine, place, cylinders }: GlyphProps): VNode {
+/** Made once for a place: most rows of a ranking are rows of the one before. */
+export function Glyph(props: GlyphProps): VNode {
+  return useMemo(() => drawGlyph(props), [props.engine, props.place, props.cylinders.join()]);
+}
+
+function drawGlyph({ engine, place, cylinders }: GlyphProps): VNode {
   const own = cylinders.map((name) => engine.names.indexOf(name)).filter((c) => c >= 0);
   const places = seats(engine.angles);
   return (

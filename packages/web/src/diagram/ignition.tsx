@@ -26,6 +26,14 @@ function cable(fromX: number, fromY: number, toX: number): string {
 const cap = PLUGS.map((x, i) => cable(62 + 12 * i, 24, x)).join("");
 const block = PLUGS.map((x, i) => cable(56 + 16 * i, 26, x)).join("");
 
+/** As in a row of four that fires 1-3-4-2: the plug under the coil, and its companion, which the cable feeds. */
+export const HYBRID_PAIRS = [
+  [0, 3],
+  [2, 1],
+] as const;
+
+const at = (plug: number): number => PLUGS[plug] ?? 0;
+
 const DRAW: Readonly<Record<IgnitionKind, VNode>> = {
   distributor: (
     <>
@@ -52,11 +60,14 @@ const DRAW: Readonly<Record<IgnitionKind, VNode>> = {
   ),
   hybrid: (
     <>
-      <path class="cable" d="M32 46C40 30 60 34 60 62M112 46C120 30 140 34 140 62" />
-      {[20, 100].map((x) => (
-        <path key={x} class="solid" d={`M${x - 12} 36H${x + 12}V56H${x - 12}Z`} />
+      <path
+        class="cable"
+        d={HYBRID_PAIRS.map(([from, to]) => cable(at(from), 36, at(to))).join("")}
+      />
+      {HYBRID_PAIRS.map(([c]) => (
+        <path key={c} class="solid" d={`M${at(c) - 12} 36H${at(c) + 12}V56H${at(c) - 12}Z`} />
       ))}
-      <path class="boot" d="M20 56V68M100 56V68" />
+      <path class="boot" d={HYBRID_PAIRS.map(([c]) => `M${at(c)} 56V${TOP + 6}`).join("")} />
     </>
   ),
   "coil-per-plug": (

@@ -2,40 +2,19 @@
 // taken in hand, and its like is chosen by looking.
 import type { CylinderName, Engine } from "@half-order/core";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
 import { PICKER, PLUG } from "../text/en-plug.ts";
 import { PlugDrawing, type PlugState } from "./plug.tsx";
 import { PLUG_LOOKS, type PlugLook } from "./plug-geometry.ts";
-
-interface PlugLookPickerProps {
-  readonly engine: Engine;
-  /** What is known of each plug so far. */
-  readonly plugs: ReadonlyMap<CylinderName, PlugState>;
-  /** `undefined` takes the look of that plug back. */
-  readonly onPick: (cylinder: CylinderName, look: PlugLook | undefined) => void;
-}
-
-/** The row and the looks together, for where nothing else is asked of a plug. */
-export function PlugLookPicker({ engine, plugs, onPick }: PlugLookPickerProps): VNode {
-  const [inHand, setInHand] = useState(inOrder(engine)[0] ?? 1);
-  return (
-    <div class="plug-picker">
-      <PlugRow engine={engine} plugs={plugs} inHand={inHand} onTake={setInHand} />
-      <PlugLooks
-        cylinder={inHand}
-        look={plugs.get(inHand)?.look}
-        onPick={(look) => onPick(inHand, look)}
-      />
-    </div>
-  );
-}
 
 /** The cylinders as they stand in the block, bank by bank, each from the front. */
 export function inOrder(engine: Engine): readonly CylinderName[] {
   return engine.banks.flat().map((c) => engine.names[c] ?? c);
 }
 
-interface PlugRowProps extends Pick<PlugLookPickerProps, "engine" | "plugs"> {
+interface PlugRowProps {
+  readonly engine: Engine;
+  /** What is known of each plug so far. */
+  readonly plugs: ReadonlyMap<CylinderName, PlugState>;
   readonly inHand: CylinderName;
   readonly onTake: (cylinder: CylinderName) => void;
 }
@@ -83,24 +62,31 @@ export function PlugLooks({ cylinder, look, onPick }: PlugLooksProps): VNode {
     <fieldset class="plug-looks">
       <legend>{PICKER.which(String(cylinder))}</legend>
       {PLUG_LOOKS.map((each) => (
-        <button
-          key={each}
-          type="button"
-          class="plug-look"
-          aria-pressed={look === each}
-          onClick={() => onPick(each)}
-        >
-          <PlugDrawing of={{ look: each }} isDecoration />
-          <span>
-            {PLUG.looks[each].name}
-            <small>{PLUG.looks[each].hint}</small>
-          </span>
-        </button>
+        <LookButton key={each} look={each} isGiven={look === each} onPick={() => onPick(each)} />
       ))}
       <button type="button" class="plug-look is-dashed" onClick={() => onPick(undefined)}>
         <PlugDrawing of={{}} isDecoration />
         <span>{PICKER.cannotTell}</span>
       </button>
     </fieldset>
+  );
+}
+
+interface LookButtonProps {
+  readonly look: PlugLook;
+  readonly isGiven: boolean;
+  readonly onPick: () => void;
+}
+
+/** One look as a drawing with its words. */
+export function LookButton({ look, isGiven, onPick }: LookButtonProps): VNode {
+  return (
+    <button type="button" class="option plug-look" aria-pressed={isGiven} onClick={onPick}>
+      <PlugDrawing of={{ look }} isDecoration />
+      <span>
+        {PLUG.looks[look].name}
+        <small>{PLUG.looks[look].hint}</small>
+      </span>
+    </button>
   );
 }

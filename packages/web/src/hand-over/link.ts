@@ -5,12 +5,30 @@ import { type FileReading, readCaseFile } from "../state/file.ts";
 import { allFindings } from "../state/prose.ts";
 import { LINK } from "../text/en-hand-over.ts";
 import { pack, unpack } from "./pack.ts";
+import { fitsSquare } from "./square.ts";
 
 const MARK = "#/link/";
 
 /** The part of an address from `#` on that carries a case. */
 export async function writeLink(doc: CaseDocument): Promise<string> {
   return MARK + (await pack(JSON.stringify(doc)));
+}
+
+/** A case as an address, and as the one that a camera reads. */
+export interface CaseLink {
+  /** Holds the whole case. */
+  readonly address: string;
+  /** The same, or without the work where only then it fits into a square of dots. */
+  readonly square: string;
+}
+
+/** `page`: the address of the page, up to its `#`. */
+export async function linkOf(page: string, doc: CaseDocument): Promise<CaseLink> {
+  const address = page + (await writeLink(doc));
+  if (doc.work === undefined || fitsSquare(address)) return { address, square: address };
+  const { work: _, ...rest } = doc;
+  const lean = page + (await writeLink(rest));
+  return { address, square: fitsSquare(lean) ? lean : address };
 }
 
 /**

@@ -1,11 +1,6 @@
 // A link as a square of dots that a phone's camera reads.
 import encodeQR from "qr";
-
-/**
- * Bytes that still make a square which phones read from paper and from a screen: version 27 of ISO/IEC 18004
- * at the lowest level of correction, 125 dots wide. More would be legal, but too fine for a poor camera.
- */
-export const QR_MOST_BYTES = 1465;
+import { fitsSquare } from "./square.ts";
 
 /** Dots of quiet around the square that the standard asks for. */
 const QUIET = 4;
@@ -19,7 +14,7 @@ export interface QrDrawing {
 
 /** The square of a text, or `undefined` when it is too long for one. */
 export function qrOf(text: string): QrDrawing | undefined {
-  if (new TextEncoder().encode(text).length > QR_MOST_BYTES) return undefined;
+  if (!fitsSquare(text)) return undefined;
   const rows = encodeQR(text, "raw", { ecc: "low", border: QUIET });
   return {
     size: rows.length,

@@ -3,14 +3,15 @@ import type { CaseDocument } from "@half-order/core/wire";
 import type { VNode } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { LINK } from "../text/en-hand-over.ts";
-import { writeLink } from "./link.ts";
-import { QR_MOST_BYTES, type QrDrawing, qrOf } from "./qr.ts";
+import { type CaseLink, linkOf } from "./link.ts";
+import { type QrDrawing, qrOf } from "./qr.ts";
+import { bytesOf, QR_MOST_BYTES } from "./square.ts";
 
 /** Where a link to a case stands: nowhere yet, written, or it could not be written. */
 export type LinkState =
   | { readonly state: "packing" }
   | { readonly state: "failed" }
-  | { readonly state: "written"; readonly address: string };
+  | ({ readonly state: "written" } & CaseLink);
 
 /** The address that opens this case on another device; anew whenever the case changes. */
 export function useCaseLink(doc: CaseDocument | undefined): LinkState {
@@ -21,8 +22,8 @@ export function useCaseLink(doc: CaseDocument | undefined): LinkState {
     const take = (next: LinkState): void => {
       if (isWanted) setLink(next);
     };
-    writeLink(doc).then(
-      (hash) => take({ state: "written", address: location.href.replace(/#.*$/, "") + hash }),
+    linkOf(location.href.replace(/#.*$/, ""), doc).then(
+      (written) => take({ state: "written", ...written }),
       () => take({ state: "failed" }),
     );
     return () => {
@@ -97,16 +98,13 @@ async function copied(text: string): Promise<boolean> {
 /** The link as a square of dots, or why there is none. */
 export function QrSquare({ link, caption }: { link: LinkState; caption: string }): VNode | null {
   if (link.state !== "written") return null;
-  const drawing = qrOf(link.address);
+  const drawing = qrOf(link.square);
   if (!drawing) {
-    const bytes = new TextEncoder().encode(link.address).length;
-    return (
-      <p class="qr-refused">
-        {LINK.tooLong(bytes.toLocaleString(), QR_MOST_BYTES.toLocaleString())}
-      </p>
-    );
+    const bytes = bytesOf(link.square).toLocaleString();
+    return <p class="qr-refused">{LINK.tooLong(bytes, QR_MOST_BYTES.toLocaleString())}</p>;
   }
-  return <Dots of={drawing} caption={caption} />;
+  const isLean = link.square !== link.address;
+  return <Dots of={drawing} caption={isLean ? `${caption} ${LINK.lean}` : caption} />;
 }
 
 function Dots({ of: { size, path }, caption }: { of: QrDrawing; caption: string }): VNode {

@@ -5,7 +5,6 @@ import {
   type Engine,
   type EngineProfile,
   type Ranking,
-  REPAIRS,
   wearReport,
 } from "@half-order/core";
 import type { CaseDocument } from "@half-order/core/wire";
@@ -19,6 +18,7 @@ import { sayEngine, sayProfile } from "../text/answer.ts";
 import { LAZY, NAME, RANKING } from "../text/en.ts";
 import { SHEET } from "../text/en-hand-over.ts";
 import { Bar } from "../ui/chance.tsx";
+import { mendedLines } from "./mended.ts";
 import {
   type AnswerLine,
   answerLines,
@@ -26,7 +26,6 @@ import {
   type LikelyLine,
   likelyLines,
   plugLine,
-  sayRepair,
 } from "./summary.ts";
 
 export interface SheetProps {
@@ -73,7 +72,7 @@ export function Sheet(props: SheetProps): VNode {
         </section>
         <section>
           <h2>{SHEET.mended}</h2>
-          <Mended doc={doc} engine={engine} />
+          <Lines of={mendedLines(doc, engine)} />
         </section>
         <LastPlugs doc={doc} profile={engine.profile} />
       </div>
@@ -178,16 +177,6 @@ function Lines({ of }: { of: readonly AnswerLine[] | undefined }): VNode {
       ))}
     </ul>
   );
-}
-
-const repairRows = new Map<string, (typeof REPAIRS)[number]>(REPAIRS.map((row) => [row.id, row]));
-
-function Mended({ doc, engine }: Pick<SheetProps, "doc" | "engine">): VNode {
-  const lines = (doc.repairs ?? []).map((repair) => ({
-    asked: `${sayRepair(repair, repairRows.get(repair.repair), engine)}:`,
-    answer: repair.result ? SHEET.results[repair.result] : SHEET.notTried,
-  }));
-  return <Lines of={lines} />;
 }
 
 /** Nothing while no set has come out, or where the last record is of another engine. */

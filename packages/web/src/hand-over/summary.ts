@@ -15,6 +15,7 @@ import {
   type WearReport,
 } from "@half-order/core";
 import { sayDay } from "../record/day.ts";
+import { sayLook } from "../record/look.ts";
 import { sayQuantity } from "../state/unit.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { LEDGER, list } from "../text/en.ts";
@@ -142,15 +143,20 @@ export function cautionsOf(
   return [...new Set(ids)].flatMap((id) => CAUTIONS.find((row) => row.id === id) ?? []);
 }
 
-/** The last set of plugs that came out: when, with which gaps, and what that points to. */
+/** The last set of plugs that came out: when, with which gaps and looks, and what that points to. */
 export function plugLine(record: PlugRecord, report: WearReport): AnswerLine {
-  const gaps = report.lines.map(
-    ({ cylinder, gapMm, isOutlier }) =>
-      `${cylinder}: ${sayQuantity(gapMm, "gap")}${isOutlier ? ` (${WEAR.standsApart})` : ""}`,
-  );
+  const plugs = record.plugs.flatMap(({ cylinder, gapMm, look }) => {
+    const isApart = report.lines.some((line) => line.cylinder === cylinder && line.isOutlier);
+    const seen = [
+      ...(gapMm === undefined ? [] : [sayQuantity(gapMm, "gap")]),
+      ...(look === undefined ? [] : [sayLook(look)]),
+    ];
+    const apart = isApart ? ` (${WEAR.standsApart})` : "";
+    return seen.length > 0 ? [`${cylinder}: ${seen.join(", ")}${apart}`] : [];
+  });
   const words = report.patterns.map(({ say }) => say);
   return {
     asked: `${sayDay(record.when)}, ${sayQuantity(record.odometerKm, "distance")}:`,
-    answer: [gaps.join(", "), ...words].filter((part) => part !== "").join(". "),
+    answer: [plugs.join("; "), ...words].filter((part) => part !== "").join(". "),
   };
 }

@@ -40,6 +40,17 @@ export function followDraft(caseId: string): () => void {
   return effect(() => write(caseId, draft.value));
 }
 
+/** Forgets the draft of a case that goes; returns it, to put it back. */
+export function dropDraft(caseId: string): Draft | undefined {
+  const left = read(caseId);
+  if (left) localStorage.removeItem(keyOf(caseId));
+  return left;
+}
+
+export function putBackDraft(caseId: string, left: Draft): void {
+  write(caseId, left);
+}
+
 function read(caseId: string): Draft | undefined {
   try {
     const value: unknown = JSON.parse(localStorage.getItem(keyOf(caseId)) ?? "null");

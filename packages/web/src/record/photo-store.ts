@@ -73,6 +73,26 @@ export async function forgetPhoto(at: PhotoAddress): Promise<void> {
   await (await open()).delete("photos", keyOf(at));
 }
 
+/** A photo with its place in the store. */
+export type KeptPhoto = readonly [key: PhotoKey, photo: Blob];
+
+/** All photos of a case; rejects when the device does not let the page look. */
+export async function allPhotosOf(caseId: string): Promise<readonly KeptPhoto[]> {
+  const store = (await open()).transaction("photos").store;
+  const range = rangeOf(caseId);
+  const [keys, photos] = await Promise.all([store.getAllKeys(range), store.getAll(range)]);
+  return keys.flatMap((key, i): readonly KeptPhoto[] => (photos[i] ? [[key, photos[i]]] : []));
+}
+
+/** Keeps photos that were forgotten once more, all or none; rejects when the device cannot. */
+export async function putBackPhotos(photos: readonly KeptPhoto[]): Promise<void> {
+  const transaction = (await open()).transaction("photos", "readwrite");
+  await Promise.all([
+    ...photos.map(([key, photo]) => transaction.store.put(photo, key)),
+    transaction.done,
+  ]);
+}
+
 /** Forgets all photos of a case, or of one day of it. */
 export async function forgetPhotos(caseId: string, day?: string): Promise<void> {
   const range = day === undefined ? rangeOf(caseId) : rangeOf(caseId, day);

@@ -2,12 +2,12 @@
 import type { CylinderName, Engine } from "@half-order/core";
 import type { VNode } from "preact";
 import { useRef, useState } from "preact/hooks";
-import { PLUG_LOOKS, type PlugLook } from "../diagram/plug-geometry.ts";
 import { inOrder, PlugLooks } from "../diagram/plug-picker.tsx";
 import { sayQuantity } from "../state/unit.ts";
 import { RECORD } from "../text/en-record.ts";
 import { QuantityField } from "../ui/quantity-field.tsx";
 import { type Draft, plugOf, setField, withPlug, withSameForAll } from "./draft.ts";
+import { asLook } from "./look.ts";
 
 interface PlugFormProps {
   readonly engine: Engine;
@@ -100,11 +100,6 @@ export function PlugForm(props: PlugFormProps): VNode {
       )}
     </section>
   );
-}
-
-/** A look that this page can draw; a record of another program may hold others. */
-export function asLook(look: string | undefined): PlugLook | undefined {
-  return PLUG_LOOKS.find((known) => known === look);
 }
 
 function torqueHelp({ profile }: Engine): string {

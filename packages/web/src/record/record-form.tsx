@@ -11,9 +11,10 @@ import { QuantityField } from "../ui/quantity-field.tsx";
 import { draft, isDraftKept, keepRecord, records } from "./book.ts";
 import { sayDay, today } from "./day.ts";
 import { type Draft, type DraftReading, isEmpty, newDraft, recordOf, setField } from "./draft.ts";
+import { asLook } from "./look.ts";
 import { PhotoField } from "./photo-field.tsx";
 import { DRAFT_DAY } from "./photo-store.ts";
-import { asLook, PlugForm } from "./plug-form.tsx";
+import { PlugForm } from "./plug-form.tsx";
 import type { Photos } from "./use-photos.ts";
 
 const FARTHEST_KM = 3_000_000;

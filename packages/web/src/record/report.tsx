@@ -3,6 +3,7 @@ import {
   convert,
   type EngineProfile,
   InputError,
+  type PlugEntry,
   type PlugRecord,
   type WearLine,
   type WearReport,
@@ -16,6 +17,7 @@ import { WEAR } from "../text/en-record.ts";
 import { Problems } from "../ui/problems.tsx";
 import { Words } from "../ui/term.tsx";
 import { sayDay } from "./day.ts";
+import { sayLook } from "./look.ts";
 import { Manual } from "./manual.tsx";
 import { NextPlugs } from "./next-plugs.tsx";
 import { WearChart, WearKey } from "./wear-chart.tsx";
@@ -36,7 +38,7 @@ export function Report({ profile, record, records }: ReportProps): VNode {
   return (
     <section class="report">
       <h2>{WEAR.title(sayDay(record.when))}</h2>
-      <Wear report={report} />
+      <Wear report={report} plugs={record.plugs} />
       <Manual profile={profile} />
       <NextPlugs profile={profile} record={record} records={records} report={report} />
     </section>
@@ -52,8 +54,21 @@ function reportOf(profile: EngineProfile, record: PlugRecord): WearReport | Inpu
   }
 }
 
-function Wear({ report }: { report: WearReport }): VNode {
-  if (report.lines.length === 0) return <p class="help">{WEAR.noGaps}</p>;
+interface WearProps {
+  readonly report: WearReport;
+  /** All plugs of the record, also those whose gap was not measured. */
+  readonly plugs: readonly PlugEntry[];
+}
+
+function Wear({ report, plugs }: WearProps): VNode {
+  if (report.lines.length === 0) {
+    return (
+      <>
+        <WearTable report={report} plugs={plugs} />
+        <p class="help">{WEAR.noGaps}</p>
+      </>
+    );
+  }
   const apart = report.lines.filter(({ isOutlier }) => isOutlier).map(({ cylinder }) => cylinder);
   return (
     <>
@@ -73,17 +88,19 @@ function Wear({ report }: { report: WearReport }): VNode {
           <b>{say}</b> <Words text={look} />
         </p>
       ))}
-      <WearTable report={report} />
+      <WearTable report={report} plugs={plugs} />
       {report.distanceKm === undefined && <p class="help">{WEAR.noDistance}</p>}
       {report.limitMm === undefined && <p class="help">{WEAR.noLimit}</p>}
     </>
   );
 }
 
-function WearTable({ report: { lines, limitMm } }: { report: WearReport }): VNode {
+function WearTable({ report: { lines, limitMm }, plugs }: WearProps): VNode | null {
   const choice = units.value;
+  const rows = plugs.filter(({ gapMm, look }) => gapMm !== undefined || look !== undefined);
   const hasRate = lines.some(({ mmPer10000Km }) => mmPer10000Km !== undefined);
   const hasLimit = limitMm !== undefined && hasRate;
+  if (rows.length === 0) return null;
   return (
     <div class="wear-table">
       <table>
@@ -100,17 +117,21 @@ function WearTable({ report: { lines, limitMm } }: { report: WearReport }): VNod
           </tr>
         </thead>
         <tbody>
-          {lines.map((line) => (
-            <tr key={line.cylinder}>
-              <th scope="row">
-                {line.cylinder}
-                {line.isOutlier && <small>{WEAR.standsApart}</small>}
-              </th>
-              <td>{sayQuantity(line.gapMm, "gap")}</td>
-              {hasRate && <td>{sayRate(line)}</td>}
-              {hasLimit && <td>{sayLimit(line)}</td>}
-            </tr>
-          ))}
+          {rows.map(({ cylinder, gapMm, look }) => {
+            const line = lines.find((each) => each.cylinder === cylinder);
+            return (
+              <tr key={cylinder}>
+                <th scope="row">
+                  {cylinder}
+                  {look !== undefined && <small>{sayLook(look)}</small>}
+                  {line?.isOutlier && <small>{WEAR.standsApart}</small>}
+                </th>
+                <td>{gapMm === undefined ? WEAR.unknown : sayQuantity(gapMm, "gap")}</td>
+                {hasRate && <td>{line ? sayRate(line) : WEAR.unknown}</td>}
+                {hasLimit && <td>{line ? sayLimit(line) : WEAR.unknown}</td>}
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </div>

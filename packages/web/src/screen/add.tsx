@@ -6,6 +6,7 @@ import { suits } from "../state/catalogue.ts";
 import { isDesk } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
 import { ADD } from "../text/en.ts";
+import { TOPICS } from "../text/en-answers.ts";
 import { Heading } from "../ui/heading.tsx";
 
 export function Add(): VNode {
@@ -16,10 +17,10 @@ export function Add(): VNode {
       <Heading of="add" level={isDesk.value ? 2 : 1}>
         {ADD.title}
       </Heading>
-      <p class="help">{ADD.help}</p>
+      <p class="help">{TOPICS.help}</p>
       {topics.map((topic) => (
         <details key={topic} class="topic">
-          <summary>{ADD.topics[topic] ?? topic}</summary>
+          <summary>{TOPICS.topics[topic] ?? topic}</summary>
           <ul class="links">
             {asked
               .filter((row) => row.topic === topic)
@@ -27,7 +28,7 @@ export function Add(): VNode {
                 <li key={id}>
                   <a href={askFrom("add", id)}>
                     {ask}
-                    {answersOf(id).length > 0 && <small>✓ {ADD.given}</small>}
+                    {answersOf(id).length > 0 && <small>✓ {TOPICS.given}</small>}
                   </a>
                 </li>
               ))}

@@ -1,19 +1,28 @@
 // The open case: one thing at a time on a phone; picture, ranking and question side by side on a desk.
 import { computed } from "@preact/signals";
 import type { ComponentChildren, VNode } from "preact";
-import { DRIVE_ANSWER, NEXT_STEP, SCREENS } from "../screens.ts";
-import { findings, profile } from "../state/case.ts";
+import { Dial, DialRoom } from "../diagram/dial.tsx";
+import {
+  BLOCK_PICTURE,
+  DIAL_PICTURE,
+  DRIVE_ANSWER,
+  MENDED,
+  NEXT_STEP,
+  RANKING_NOTES,
+  SCREENS,
+} from "../screens.ts";
+import { findings, isClosed, profile } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { hasAllFindings } from "../state/prose.ts";
 import { screen } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
-import { isDesk } from "../state/view.ts";
+import { drawn, isDesk } from "../state/view.ts";
 import { backAddress, openQuestion } from "../state/way.ts";
-import { LAZY } from "../text/en.ts";
+import { LAZY, PICTURE } from "../text/en.ts";
 import { QuestionFoot, RankingFoot } from "../ui/foot.tsx";
+import { Later } from "../ui/later.tsx";
 import { Lazy } from "../ui/lazy.tsx";
-import { BlockPicture, DialPicture } from "../ui/picture.tsx";
-import { RankingNotes, RankingPanel } from "./ranking.tsx";
+import { RankingPanel } from "./ranking.tsx";
 
 /** Screens that show no finding but those given, and so the question's own. */
 const WITHOUT = ["question", "ranking", "drive"];
@@ -30,7 +39,10 @@ const hasDrive = computed(() => findings.value.length > 0 || screen.value !== "q
 
 export function CaseScreen(): VNode | null {
   const entry = SCREENS[screen.value];
-  const own = entry?.frame === "panel" ? <Lazy key={screen.value} entry={entry} /> : undefined;
+  // The proof of a closed case is told where the ranking stood.
+  const isTold = isClosed.value && screen.value === "proof";
+  const own =
+    entry?.frame === "panel" && !isTold ? <Lazy key={screen.value} entry={entry} /> : undefined;
   if (!profile.value) return null;
   if (needsAll.value && !hasAllFindings()) return <main class="help lazy">{LAZY.coming}</main>;
   return isDesk.value ? <Desk>{own}</Desk> : <Phone>{own}</Phone>;
@@ -50,15 +62,70 @@ function Desk({ children }: Frame): VNode {
     <main class="desk">
       {hasDrive.value && <Lazy entry={DRIVE_ANSWER} />}
       <div class="desk-picture">
-        <DialPicture />
-        <BlockPicture />
+        {isClosed.value ? (
+          drawn.value && <Dial engine={drawn.value} />
+        ) : (
+          <>
+            <DialLater />
+            <Later>
+              <Lazy entry={BLOCK_PICTURE} />
+            </Later>
+          </>
+        )}
       </div>
       <div class="desk-ranking">
-        <RankingPanel />
-        <RankingNotes />
+        {isClosed.value ? (
+          <Lazy entry={MENDED} />
+        ) : (
+          <>
+            <RankingPanel />
+            <Later>
+              <Lazy entry={RANKING_NOTES} />
+            </Later>
+          </>
+        )}
       </div>
-      <div class="desk-act">{children ?? <Lazy entry={NEXT_STEP} />}</div>
+      <div class="desk-act">{children ?? (!isClosed.value && <Lazy entry={NEXT_STEP} />)}</div>
     </main>
+  );
+}
+
+function DialLater(): VNode {
+  return (
+    <Later meanwhile={<DialComing />}>
+      <Lazy entry={DIAL_PICTURE} meanwhile={<DialComing />} />
+    </Later>
+  );
+}
+
+function DialComing(): VNode {
+  return (
+    <section class="picture">
+      <DialRoom />
+      <p class="caption">{PICTURE.dial}</p>
+    </section>
+  );
+}
+
+function Ranked(): VNode {
+  return (
+    <>
+      <DialLater />
+      <RankingPanel />
+      {ranking.value && (
+        <>
+          <Later>
+            <Lazy entry={NEXT_STEP} />
+          </Later>
+          <Later>
+            <Lazy entry={BLOCK_PICTURE} />
+          </Later>
+          <Later>
+            <Lazy entry={RANKING_NOTES} />
+          </Later>
+        </>
+      )}
+    </>
   );
 }
 
@@ -67,15 +134,7 @@ function Phone({ children }: Frame): VNode {
     <>
       <main class="phone">
         {hasDrive.value && <Lazy entry={DRIVE_ANSWER} />}
-        {children ?? (
-          <>
-            <DialPicture />
-            <RankingPanel />
-            {ranking.value && <Lazy entry={NEXT_STEP} />}
-            <BlockPicture />
-            <RankingNotes />
-          </>
-        )}
+        {children ?? (isClosed.value ? <Lazy entry={MENDED} /> : <Ranked />)}
       </main>
       {children ? <QuestionFoot back={backAddress()} /> : <RankingFoot />}
     </>

@@ -1,10 +1,12 @@
-// All cases of this device, of one engine or of several: open, rename, copy, save, delete.
+// All cases of this device, of one engine or of several: open, rename, copy, save, delete, set side by side.
 import type { VNode } from "preact";
 import { useEffect, useState } from "preact/hooks";
+import { type Forgotten, forgetWhole } from "../record/forget.ts";
 import { nameCase, named, newCase, openCase } from "../state/case.ts";
-import { saveAsFile } from "../state/file.ts";
-import { forget, lookAtShelf, open, reshelve, shelf, shelve } from "../state/keep.ts";
+import { lookAtShelf, open, reshelve, shelf, shelve } from "../state/keep.ts";
+import { takeInOldWork } from "../state/old-work.ts";
 import { at, goTo } from "../state/route.ts";
+import { saveAsFile } from "../state/save-file.ts";
 import type { KeptCase } from "../state/store.ts";
 import { clearView } from "../state/view.ts";
 import { sayCase, sayKept, sayProfile } from "../text/answer.ts";
@@ -13,10 +15,21 @@ import { FileWay } from "../ui/file-way.tsx";
 import { Heading } from "../ui/heading.tsx";
 
 export function Cases(): VNode {
-  const [removed, setRemoved] = useState<KeptCase | undefined>();
+  const [removed, setRemoved] = useState<Forgotten | undefined>();
+  const [arePhotosLost, setPhotosLost] = useState(false);
+  const [picked, setPicked] = useState<readonly string[]>([]);
   useEffect(() => {
-    void lookAtShelf();
+    void takeInOldWork().then(lookAtShelf);
   }, []);
+  const remove = async (kept: KeptCase): Promise<void> => {
+    setRemoved(await forgetWhole(kept));
+    setPicked(picked.filter((id) => id !== kept.id));
+    setPhotosLost(false);
+  };
+  const putBack = async (of: Forgotten): Promise<void> => {
+    setPhotosLost(!(await of.putBack()));
+    setRemoved(undefined);
+  };
   return (
     <section class="column">
       <Heading of="cases">{CASES.title}</Heading>
@@ -24,30 +37,26 @@ export function Cases(): VNode {
       <div role="status">
         {removed && (
           <p class="trouble is-quiet">
-            {CASES.removed(sayCase(removed.doc))}{" "}
-            <button
-              type="button"
-              class="quiet"
-              onClick={() => {
-                void shelve(removed).then(() => setRemoved(undefined));
-              }}
-            >
+            {CASES.removed(sayCase(removed.kept.doc))} {removed.arePhotosLeft && CASES.photosLeft}{" "}
+            <button type="button" class="quiet" onClick={() => void putBack(removed)}>
               {CASES.putBack}
             </button>
           </p>
         )}
+        {arePhotosLost && <p class="wrong">{CASES.photosLost}</p>}
       </div>
       <ul class="cases">
         {shelf.value.map((kept) => (
           <Kept
             key={kept.id}
             kept={kept}
-            onRemove={() => {
-              void forget(kept.id).then(() => setRemoved(kept));
-            }}
+            isPicked={picked.includes(kept.id)}
+            onPick={() => setPicked(pickedWith(picked, kept.id))}
+            onRemove={() => void remove(kept)}
           />
         ))}
       </ul>
+      {shelf.value.length > 1 && <Pair of={picked} />}
       <ul class="links">
         <li>
           <FileWay />
@@ -60,12 +69,34 @@ export function Cases(): VNode {
   );
 }
 
+/** Two at most: a third takes the place of the first. */
+function pickedWith(picked: readonly string[], id: string): readonly string[] {
+  return picked.includes(id) ? picked.filter((other) => other !== id) : [...picked, id].slice(-2);
+}
+
+/** The way to the two that are picked. */
+function Pair({ of }: { of: readonly string[] }): VNode {
+  return (
+    <div role="status">
+      {of.length < 2 ? (
+        <p class="help">{CASES.pickTwo(of.length)}</p>
+      ) : (
+        <a class="option is-finish" href={at("compare", ...of)}>
+          {CASES.sideBySide}
+        </a>
+      )}
+    </div>
+  );
+}
+
 interface KeptProps {
   readonly kept: KeptCase;
+  readonly isPicked: boolean;
+  readonly onPick: () => void;
   readonly onRemove: () => void;
 }
 
-function Kept({ kept, onRemove }: KeptProps): VNode {
+function Kept({ kept, isPicked, onPick, onRemove }: KeptProps): VNode {
   const [isNaming, setNaming] = useState(false);
   const name = sayCase(kept.doc);
   const isOpen = openCase.value?.id === kept.id;
@@ -100,6 +131,12 @@ function Kept({ kept, onRemove }: KeptProps): VNode {
             <span class="vh"> {name}</span>
           </button>
         ))}
+        {shelf.value.length > 1 && (
+          <button type="button" class="quiet" aria-pressed={isPicked} onClick={onPick}>
+            {isPicked ? CASES.picked : CASES.pick}
+            <span class="vh"> {name}</span>
+          </button>
+        )}
       </p>
       {isNaming && <Naming kept={kept} onDone={() => setNaming(false)} />}
     </li>

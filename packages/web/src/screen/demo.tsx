@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import { Dial } from "../diagram/dial.tsx";
 import { chooseEngine } from "../state/begin.ts";
 import { sayEngine } from "../text/answer.ts";
-import { DEMO } from "../text/en.ts";
+import { DEMO } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 
 export function Demo(): VNode {

@@ -10,6 +10,7 @@ import {
   isInFull,
   isRestMissing,
 } from "../state/drive.ts";
+import { inUnits } from "../state/figure.ts";
 import { seemsMended } from "../state/mended.ts";
 import { sayAbout, toUnit, units } from "../state/unit.ts";
 import { isDesk } from "../state/view.ts";
@@ -34,7 +35,13 @@ export function Drive(): VNode {
       <div class="drive-head">
         {now && <Sign {...(level ? { of: level.level } : {})} />}
         <Heading of={`drive ${level?.level}`} level={isDesk.value ? 2 : 1} class="act">
-          {now ? (level?.say ?? (now.ask ? DRIVE.ask : DRIVE.nothing)) : DRIVE.title}
+          {now
+            ? level
+              ? inUnits.value(level.say)
+              : now.ask
+                ? DRIVE.ask
+                : DRIVE.nothing
+            : DRIVE.title}
         </Heading>
       </div>
       {now && (isInFull.value ? <Whole of={now} /> : <Soon of={now} />)}
@@ -116,7 +123,7 @@ function Reason({ of, isStrictest }: ReasonProps): VNode {
   return (
     <li>
       <p>
-        {of.reason} <small class="grounds">{LEDGER.grounds[of.grounds.basis]}</small>
+        {inUnits.value(of.reason)} <small class="grounds">{LEDGER.grounds[of.grounds.basis]}</small>
       </p>
       {!isStrictest && <p class="help">{DRIVE_IN_FULL.calls(DRIVE_IN_FULL.levels[of.level])}</p>}
       <p>

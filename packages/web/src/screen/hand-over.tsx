@@ -5,7 +5,7 @@ import { QrSquare, Share, useCaseLink } from "../hand-over/share.tsx";
 import { Sheet } from "../hand-over/sheet.tsx";
 import { openCase } from "../state/case.ts";
 import { drive, followDrive } from "../state/drive.ts";
-import { saveCaseFile } from "../state/file.ts";
+import { saveCaseFile } from "../state/save-file.ts";
 import { isWeighing, ranking } from "../state/thinking.ts";
 import { drawn, look } from "../state/view.ts";
 import { ANSWERS } from "../text/en.ts";

@@ -1,17 +1,19 @@
 // A repair from the first screw to the first start, and how it runs then.
 import type { CylinderName, Mending, Problem, RepairResult } from "@half-order/core";
 import type { VNode } from "preact";
+import { useState } from "preact/hooks";
 import type { Wanted } from "../state/advising.ts";
-import { addRepair, repairs } from "../state/case.ts";
+import { addRepair, asOneStep, repairs } from "../state/case.ts";
 import { goTo, path } from "../state/route.ts";
 import { keyAt, keyOfStep, offInShort } from "../state/step.ts";
 import { drawn, isDesk } from "../state/view.ts";
-import { changeWork, spend } from "../state/work.ts";
+import { closeList, spend, tickedOf, work } from "../state/work.ts";
 import { LAZY, LEDGER, list } from "../text/en.ts";
 import { MEND, STEP, sayMinutes } from "../text/en-mend.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { chanceText } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
+import { Dashed, Option } from "../ui/option.tsx";
 import { useMending } from "../ui/repair-mending.ts";
 import { Part, Plain } from "../ui/repair-part.tsx";
 import { RepairResults } from "../ui/repair-result.tsx";
@@ -74,7 +76,7 @@ function Whole({ of, wanted }: { of: Mending; wanted: Wanted }): VNode {
             )}
           />
         ) : (
-          <p>{MEND.opensNothing}</p>
+          <p>{work.value.open.length > 0 ? MEND.opensOff : MEND.opensNothing}</p>
         )}
       </Part>
       <For of={of} />
@@ -83,10 +85,45 @@ function Whole({ of, wanted }: { of: Mending; wanted: Wanted }): VNode {
       <Ticks of={key} lines={of.putBack} told={of.cautions} />
       <Part title={MEND.how}>
         <p class="help">{MEND.rough}</p>
-        <RepairResults onResult={(result) => note(of, wanted, key, result)} />
+        <AskResult
+          left={of.putBack.filter(({ id }) => !tickedOf(key).includes(id)).length}
+          onResult={(result) => note(of, wanted, key, result)}
+        />
       </Part>
       <p class="fine">{MEND.estimates}</p>
     </>
+  );
+}
+
+interface AskResultProps {
+  /** Lines of the put-back list that are not ticked. */
+  readonly left: number;
+  readonly onResult: (result: RepairResult | undefined) => void;
+}
+
+/** An engine that runs right may still have something loose on it: asked about, not forbidden. */
+function AskResult({ left, onResult }: AskResultProps): VNode {
+  const [isAsking, setAsking] = useState(false);
+  const toList = (): void => {
+    setAsking(false);
+    document.querySelector<HTMLElement>(".ticks [aria-pressed=false]")?.focus();
+  };
+  if (isAsking && left > 0) {
+    return (
+      <div class="options" role="alert">
+        <p class="wrong">{MEND.stillOpen(left)}</p>
+        <Option say={MEND.allOn} onClick={() => onResult("cured")} />
+        <Dashed onClick={toList}>{MEND.toList}</Dashed>
+      </div>
+    );
+  }
+  return (
+    <RepairResults
+      onResult={(result) => {
+        if (result === "cured" && left > 0) setAsking(true);
+        else onResult(result);
+      }}
+    />
   );
 }
 
@@ -137,20 +174,19 @@ function NotYet({ of: { notYet } }: { of: Mending }): VNode | null {
 
 /** Notes the repair with what came of it; then everything is back on, and the list is done with. */
 function note(of: Mending, wanted: Wanted, key: string, result: RepairResult | undefined): void {
-  addRepair({
-    repair: wanted.repair,
-    ...(of.cylinders.length > 0 && wanted.cylinder !== undefined
-      ? { cylinder: wanted.cylinder as CylinderName }
-      : {}),
-    ...(result === undefined ? {} : { result }),
-  });
-  const when = repairs.value.at(-1)?.when;
-  if (when !== undefined) {
-    spend({ step: `${keyOfStep(of)} ${when}`, minutes: of.minutes, shownBy: { when } });
-  }
-  changeWork(({ ticks }) => {
-    const { [key]: _, ...others } = ticks;
-    return { open: [], ticks: others };
+  asOneStep(() => {
+    addRepair({
+      repair: wanted.repair,
+      ...(of.cylinders.length > 0 && wanted.cylinder !== undefined
+        ? { cylinder: wanted.cylinder as CylinderName }
+        : {}),
+      ...(result === undefined ? {} : { result }),
+    });
+    const when = repairs.value.at(-1)?.when;
+    if (when !== undefined) {
+      spend({ step: `${keyOfStep(of)} ${when}`, minutes: of.minutes, shownBy: { when } });
+    }
+    closeList(key);
   });
   if (result === "cured") goTo("proof", String(repairs.value.length - 1));
   else goTo("ranking");

@@ -4,7 +4,6 @@
 import {
   allProfiles,
   candidateEngines,
-  describeEngine,
   type EngineProfile,
   type IgnitionKind,
   type Layout,
@@ -186,8 +185,14 @@ function described(profile: EngineProfile): {
   readonly firingIntervals: readonly number[] | undefined;
   readonly groups: readonly (readonly (string | number)[])[];
 } {
-  const { firingOrder, groups } = describeEngine(resolveEngine(profile));
-  return { firingOrder, groups, firingIntervals: profile.firingIntervals };
+  const { names, order, groups } = resolveEngine(profile);
+  const named = (list: readonly number[]): readonly (string | number)[] =>
+    list.map((c) => names[c] ?? c);
+  return {
+    firingOrder: named(order),
+    groups: groups.map(named),
+    firingIntervals: profile.firingIntervals,
+  };
 }
 
 /** True when engines of this kind can be weighed without the order. */

@@ -8,8 +8,9 @@ import {
 } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { closeAsMended, openCase, reopen, repairs, setRepairResult } from "../state/case.ts";
+import { asOneStep, closeAsMended, repairs, setRepairResult } from "../state/case.ts";
 import { drive, followDriveInFull, isInFull, isRestMissing } from "../state/drive.ts";
+import { inUnits } from "../state/figure.ts";
 import {
   DRIVES,
   type DriveName,
@@ -20,9 +21,9 @@ import {
 } from "../state/proof.ts";
 import { at, goTo, path, subject } from "../state/route.ts";
 import { isDesk } from "../state/view.ts";
-import { isWorkKept, setDrives, work } from "../state/work.ts";
+import { addDrive, drivesOf, dropDrive } from "../state/work.ts";
 import { LAZY, list } from "../text/en.ts";
-import { PROOF, REPAIRS } from "../text/en-mend.ts";
+import { PROOF } from "../text/en-mend.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { chanceText } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
@@ -31,11 +32,7 @@ import { useMending } from "../ui/repair-mending.ts";
 import { Part, Plain } from "../ui/repair-part.tsx";
 import "../style/mend.css";
 
-const NO_DRIVES: readonly TrialOutcome[] = [];
-
 export function Proof(): VNode {
-  const closed = openCase.value?.doc.closed;
-  if (closed !== undefined) return <Closed on={closed} />;
   const index = provenIndex(repairs.value, subject.value);
   const repair = repairs.value[index];
   return (
@@ -69,14 +66,16 @@ interface DrivesProps {
 
 function Drives({ plan, repair, index }: DrivesProps): VNode {
   const key = repair.when ?? String(index);
-  const drives = work.value.drives[key] ?? NO_DRIVES;
+  const drives = drivesOf(key);
   const result = proofResult(plan, drives);
   const failure = failureOf(result);
   const isProven = result?.result === "cured";
-  const set = (next: readonly TrialOutcome[]): void => {
-    setDrives(key, next);
-    const after = resultAfter(proofResult(plan, next));
-    if (after !== repair.result) setRepairResult(index, after);
+  const set = (change: () => void): void => {
+    asOneStep(() => {
+      change();
+      const after = resultAfter(proofResult(plan, drivesOf(key)));
+      if (after !== repair.result) setRepairResult(index, after);
+    });
     // Up to the count, which has changed.
     goTo(...path.value);
   };
@@ -85,7 +84,6 @@ function Drives({ plan, repair, index }: DrivesProps): VNode {
       {!failure && (
         <Count plan={plan} clean={result?.cleanTrials ?? 0} believed={result?.believed} />
       )}
-      {!isWorkKept.value && <p class="wrong">{PROOF.notKept}</p>}
       {isProven && <Finish onClick={close}>{PROOF.close}</Finish>}
       {failure ? (
         <Failed of={failure} />
@@ -94,11 +92,14 @@ function Drives({ plan, repair, index }: DrivesProps): VNode {
           <>
             {drives.length === 0 && <BeforeFirst />}
             <EachDrive plan={plan} />
-            <AskDrive number={drives.length + 1} onDrive={(drive) => set([...drives, drive])} />
+            <AskDrive
+              number={drives.length + 1}
+              onDrive={(drive) => set(() => addDrive(key, drive))}
+            />
           </>
         )
       )}
-      <SoFar drives={drives} onTakeBack={() => set(drives.slice(0, -1))} />
+      <SoFar drives={drives} onTakeBack={() => set(() => dropDrive(key))} />
     </>
   );
 }
@@ -164,7 +165,7 @@ function EachDrive({ plan }: { plan: ProofPlan }): VNode {
           {plan.trial.map(({ regime, say, minutes }) => (
             <li key={regime}>
               <span>
-                {say} <small>{PROOF.minutes(minutes)}</small>
+                {inUnits.value(say)} <small>{PROOF.minutes(minutes)}</small>
               </span>
             </li>
           ))}
@@ -230,36 +231,5 @@ function SoFar({ drives, onTakeBack }: SoFarProps): VNode | null {
       </ol>
       <Dashed onClick={onTakeBack}>{PROOF.takeBack}</Dashed>
     </Part>
-  );
-}
-
-function Closed({ on }: { on: string }): VNode {
-  const day = new Date(on).toLocaleDateString(undefined, { dateStyle: "long" });
-  return (
-    <section class="column proof">
-      <Heading of="closed" level={isDesk.value ? 2 : 1} class="act">
-        {PROOF.closedTitle}
-      </Heading>
-      <p class="lead">{PROOF.closedOn(day)}</p>
-      <p>{PROOF.closedBody}</p>
-      <ul class="links">
-        <li>
-          <a href={at("record")}>
-            {PROOF.record}
-            <small>{PROOF.recordMore}</small>
-          </a>
-        </li>
-        <li>
-          <a href={at("hand-over")}>
-            {PROOF.handOver}
-            <small>{PROOF.handOverMore}</small>
-          </a>
-        </li>
-        <li>
-          <a href={at("repairs")}>{REPAIRS.title}</a>
-        </li>
-      </ul>
-      <Dashed onClick={reopen}>{PROOF.reopen}</Dashed>
-    </section>
   );
 }

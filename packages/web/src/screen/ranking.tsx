@@ -2,21 +2,22 @@
 import type { Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
-import { FAULT_DETAIL, ORDERS } from "../screens.ts";
-import { findings } from "../state/case.ts";
-import { findingRow } from "../state/catalogue.ts";
+import { CONFLICT, FAULT_DETAIL } from "../screens.ts";
+import { findings, repairs } from "../state/case.ts";
+import { drafted } from "../state/draft.ts";
 import type { PartGroup } from "../state/group.ts";
+import { seemsMended } from "../state/mended.ts";
 import { breakdown, isWeighing, problems, ranking } from "../state/thinking.ts";
-import { drawn, groups, isDesk, picked } from "../state/view.ts";
-import { sayAnswer, sayAsked } from "../text/answer.ts";
-import { ANSWERS, RANKING } from "../text/en.ts";
+import { drawn, groups, isChosen, isDesk, picked } from "../state/view.ts";
+import { askFrom } from "../state/way.ts";
+import { RANKING } from "../text/en.ts";
 import { Cautions } from "../ui/caution.tsx";
-import { Bar, Chance, chanceText } from "../ui/chance.tsx";
-import { Apart, Conflict, PutRight } from "../ui/finding-of-ranking.tsx";
+import { Bar, Chance } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
 import { Lazy } from "../ui/lazy.tsx";
 import { Problems } from "../ui/problems.tsx";
 import { RankedRow } from "../ui/ranked-row.tsx";
+import { useSigns } from "../ui/sign.tsx";
 
 /** Rows shown at first. */
 const SHOWN = 6;
@@ -25,7 +26,8 @@ const WORTH_A_ROW = 0.002;
 export function RankingPanel(): VNode {
   const now = ranking.value;
   const isBegun = findings.value.length > 0;
-  const title = isBegun ? RANKING.title : RANKING.before;
+  const told = seemsMended(repairs.value) ? RANKING.was : RANKING.title;
+  const title = isBegun ? told : RANKING.before;
   const words = isBegun ? title : `${title}: ${RANKING.beforeMore}`;
   return (
     <section class={isWeighing.value ? "ranking is-weighing" : "ranking"} aria-label={title}>
@@ -41,6 +43,13 @@ export function RankingPanel(): VNode {
           {isWeighing.value ? RANKING.weighing : ""}
         </p>
       </div>
+      {drafted.value[0] && (
+        <p class="wrong">
+          <a class="act-link" href={askFrom("ranking", drafted.value[0])}>
+            {RANKING.unconfirmed}
+          </a>
+        </p>
+      )}
       {breakdown.value && <p role="alert">{breakdown.value}</p>}
       {problems.value.length > 0 && <Problems title={RANKING.cannot} of={problems.value} />}
       {now && problems.value.length === 0 && <Ranked now={now} />}
@@ -50,15 +59,16 @@ export function RankingPanel(): VNode {
 
 function Ranked({ now }: { now: Ranking }): VNode {
   const [isLong, setLong] = useState(false);
+  const hasSigns = useSigns();
   const engine = drawn.value;
   const known = groups.value.filter(({ probability }) => probability > WORTH_A_ROW);
-  const shown = isLong ? known : known.slice(0, SHOWN);
+  const shown = known.filter((group, i) => isLong || i < SHOWN || isOfPicked(group));
   const rest = known.length - SHOWN;
   const place = shown.filter(({ probability }) => probability > now.somethingElse).length;
   return (
     <>
       <Cautions ids={now.cautions} />
-      <Conflict now={now} />
+      {now.fit.suspect && <Lazy entry={CONFLICT} />}
       <ol class="ranked">
         {engine && shown.slice(0, place).map(row)}
         <Else probability={now.somethingElse} />
@@ -74,39 +84,14 @@ function Ranked({ now }: { now: Ranking }): VNode {
   );
 
   function row(group: PartGroup): VNode {
-    return <RankedRow key={group.key} of={group} isLeader={group === known[0]} />;
+    const isLeader = group === known[0];
+    return <RankedRow key={group.key} of={group} isLeader={isLeader} hasSign={hasSigns} />;
   }
 }
 
-/** What goes with the ranking; on a phone it stands below the hand's next move. */
-export function RankingNotes(): VNode | null {
-  const now = ranking.value;
-  if (!now || problems.value.length > 0) return null;
-  return (
-    <div class="notes">
-      <PutRight now={now} />
-      <Apart now={now} />
-      {now.orders && <Lazy entry={ORDERS} />}
-      <section class="print-only">
-        <h2 class="minor">{ANSWERS.title}</h2>
-        <ul class="group">
-          {findings.value.map((given) => {
-            const row = findingRow(given.finding);
-            const asked = sayAsked(row, given);
-            return (
-              <li key={asked}>
-                {asked} <b>{sayAnswer(row, given.answer)}</b>
-              </li>
-            );
-          })}
-        </ul>
-      </section>
-      <p class="fine">
-        {RANKING.searched(now.instances)}, {RANKING.unsearched(chanceText(now.unsearched))}.{" "}
-        {RANKING.estimates}
-      </p>
-    </div>
-  );
+/** What was picked on the picture is shown, however unlikely. */
+function isOfPicked({ faults }: PartGroup): boolean {
+  return isChosen.value && picked.value !== undefined && faults.includes(picked.value);
 }
 
 function Else({ probability }: { probability: number }): VNode {

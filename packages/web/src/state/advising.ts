@@ -1,5 +1,5 @@
 // What may the page ask the thread beside rankings, and what comes back? May one drive, what pays next, how is it
-// mended.
+// mended, how firm is the first place.
 import type {
   AtHand,
   CylinderName,
@@ -7,6 +7,7 @@ import type {
   Mending,
   Next,
   Problem,
+  Sensitivity,
   ShopUnits,
 } from "@half-order/core";
 
@@ -39,6 +40,11 @@ export type AdviceQuestion =
       readonly open: readonly string[];
       readonly units: ShopUnits;
     }
+  | {
+      readonly kind: "sensitivity";
+      /** How often all weights are shaken; 0 leaves it out. */
+      readonly shakes: number;
+    }
   /** The repairs of the question, by name. */
   | { readonly kind: "names" };
 
@@ -46,6 +52,7 @@ export interface Advice {
   readonly drive?: DriveAdvice;
   readonly next?: Next;
   readonly mending?: Mending;
+  readonly sensitivity?: Sensitivity;
   readonly names?: readonly string[];
   /** What is wrong with the case; then there is nothing else. */
   readonly problems?: readonly Problem[];

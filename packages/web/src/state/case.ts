@@ -14,8 +14,7 @@ import {
   type RepairDone,
 } from "@half-order/core";
 import { batch, computed, signal } from "@preact/signals";
-import { mergeDocs } from "./merge.ts";
-import type { CaseDoc, KeptCase } from "./store.ts";
+import { type CaseDoc, eachDoc, type KeptCase } from "./store.ts";
 
 export const openCase = signal<KeptCase | undefined>(undefined);
 
@@ -26,6 +25,9 @@ export const findings = computed(() => openCase.value?.doc.findings ?? NO_FINDIN
 export const repairs = computed(() => openCase.value?.doc.repairs ?? NO_REPAIRS);
 /** What is at hand for this case; nothing is limited while nobody has said. */
 export const atHand = computed<AtHand | undefined>(() => openCase.value?.doc.atHand);
+
+/** True once the engine is believed to be mended. */
+export const isClosed = computed(() => openCase.value?.doc.closed !== undefined);
 
 /** The device's own id of it. */
 export const caseId = computed(() => openCase.value?.id);
@@ -51,27 +53,26 @@ export function beginCase(engine: CaseDoc["engine"], hand?: AtHand): void {
 
 /** Opens a case that was read from a file. */
 export function takeCase(doc: CaseDoc): void {
-  openAs(newCase(doc));
+  openCase.value = newCase(doc);
 }
 
 /** Opens a case that the device kept. */
 export function resumeCase(kept: KeptCase): void {
-  openAs(kept);
+  openCase.value = kept;
 }
 
-/** Takes in what was written elsewhere since `before`; what was changed here meanwhile stays. */
-export function joinCase(before: KeptCase, stored: KeptCase): void {
+/** Takes in what was written elsewhere since `before`; what was changed here meanwhile stays. Rejects when what
+ * joins them cannot be fetched. */
+export async function joinCase(before: KeptCase, stored: KeptCase): Promise<void> {
+  if (stored.doc === before.doc) return;
+  // Fetched when two tabs have met.
+  const { mergeDocs } = await import("./merge.ts");
   const kept = openCase.value;
   if (!kept || kept.id !== stored.id) return;
-  const join = (doc: CaseDoc): CaseDoc => mergeDocs(before.doc, doc, stored.doc).doc;
-  batch(() => {
-    if (stored.doc !== before.doc) {
-      // A step back must not take back what somebody else has entered.
-      past.value = past.value.map(join);
-      future.value = future.value.map(join);
-    }
-    openCase.value = kept.doc === before.doc ? stored : { ...kept, doc: join(kept.doc) };
-  });
+  // The steps back and forth stay those of this page, and none takes back what somebody else has entered.
+  const joined = eachDoc(kept, (doc) => mergeDocs(before.doc, doc, stored.doc).doc);
+  const { past, future } = joined;
+  openCase.value = kept.doc === before.doc ? { ...stored, past, future } : joined;
 }
 
 /** A document with an id of its own, not written yet. */
@@ -80,45 +81,41 @@ export function newCase(doc: CaseDoc): KeptCase {
 }
 
 export function closeCase(): void {
-  openAs(undefined);
+  openCase.value = undefined;
 }
 
-function openAs(kept: KeptCase | undefined): void {
-  batch(() => {
-    openCase.value = kept;
-    past.value = [];
-    future.value = [];
-  });
-}
-
-// Steps back and forth, until the case is closed.
-const past = signal<readonly CaseDoc[]>([]);
-const future = signal<readonly CaseDoc[]>([]);
-export const canUndo = computed(() => past.value.length > 0);
-export const canRedo = computed(() => future.value.length > 0);
+// Steps back and forth; they are kept with the case.
+export const canUndo = computed(() => hasSteps("past"));
+export const canRedo = computed(() => hasSteps("future"));
 const MOST_STEPS = 200;
+
+function hasSteps(way: Way): boolean {
+  return (openCase.value?.[way]?.length ?? 0) > 0;
+}
 
 /** Takes the last entry back. */
 export function undo(): void {
-  step(past, future);
+  step("past", "future");
 }
 
 /** Enters again what was taken back last. */
 export function redo(): void {
-  step(future, past);
+  step("future", "past");
 }
 
-type Steps = typeof past;
+type Way = "past" | "future";
 
-function step(from: Steps, to: Steps): void {
+function step(from: Way, to: Way): void {
   const kept = openCase.value;
-  const doc = from.value.at(-1);
+  const doc = kept?.[from]?.at(-1);
   if (!kept || !doc) return;
-  batch(() => {
-    from.value = from.value.slice(0, -1);
-    to.value = [...to.value, kept.doc];
-    openCase.value = { ...kept, changed: Date.now(), doc };
-  });
+  openCase.value = {
+    ...kept,
+    changed: Date.now(),
+    doc,
+    [from]: kept[from]?.slice(0, -1),
+    [to]: [...(kept[to] ?? []), kept.doc],
+  };
 }
 
 /** The answer given to a finding, of a cylinder where it asks for one. */
@@ -215,10 +212,23 @@ function setFindings(next: readonly Finding[]): void {
 export function changeCase(edit: (doc: CaseDoc) => CaseDoc): void {
   const kept = openCase.value;
   if (!kept) return;
+  openCase.value = {
+    ...kept,
+    changed: Date.now(),
+    doc: edit(kept.doc),
+    past: [...(kept.past ?? []), kept.doc].slice(-MOST_STEPS),
+    future: [],
+  };
+}
+
+/** Makes all that is changed within it one step back and forth. */
+export function asOneStep(change: () => void): void {
+  const before = openCase.value;
   batch(() => {
-    past.value = [...past.value, kept.doc].slice(-MOST_STEPS);
-    future.value = [];
-    openCase.value = { ...kept, changed: Date.now(), doc: edit(kept.doc) };
+    change();
+    const kept = openCase.value;
+    if (!before || !kept || kept === before) return;
+    openCase.value = { ...kept, past: [...(before.past ?? []), before.doc].slice(-MOST_STEPS) };
   });
 }
 

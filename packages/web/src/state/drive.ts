@@ -1,6 +1,6 @@
 // May the engine of the open case be driven? Asked after each answer, and never kept waiting by a plan.
 import type { DriveAdvice } from "@half-order/core";
-import { batch, effect, signal } from "@preact/signals";
+import { batch, computed, effect, signal } from "@preact/signals";
 import { caseId, findings, profile } from "./case.ts";
 import { Thinker } from "./thinker.ts";
 import { thread } from "./thinking.ts";
@@ -21,7 +21,11 @@ export function followDriveInFull(): void {
   followDrive();
 }
 
-let warner: Thinker | undefined;
+const warner = computed(() => (thread.value === undefined ? undefined : new Thinker(thread.value)));
+// Not left to the first answer: by then the thread has its tables.
+effect(() => {
+  warner.value?.start();
+});
 let isFollowing = false;
 
 /** Keeps `drive` true to the open case from now on. */
@@ -31,17 +35,20 @@ export function followDrive(): void {
   let last: string | undefined;
   effect(() => {
     const inFull = wantsAll.value;
-    const [id, known, given, script] = [caseId.value, profile.value, findings.value, thread.value];
+    const [id, known, given] = [caseId.value, profile.value, findings.value];
+    const thinker = warner.value;
     if (id !== last) {
       drive.value = undefined;
       isInFull.value = false;
       isDriveUnknown.value = false;
     }
     last = id;
-    if (!known || script === undefined) return;
-    warner ??= new Thinker(script);
+    if (!known || !thinker) return;
     const tell = (advice: DriveAdvice | undefined): void => {
       if (caseId.peek() !== id) return;
+      // Most answers change nothing here, and what is the same need not be drawn again.
+      const isSame = JSON.stringify(advice) === JSON.stringify(drive.peek());
+      if (advice && isSame && isInFull.peek() === inFull) return;
       batch(() => {
         drive.value = advice;
         isInFull.value = inFull && advice !== undefined;
@@ -49,7 +56,7 @@ export function followDrive(): void {
       });
     };
     const question = { kind: "drive", isInFull: inFull } as const;
-    warner.ask({ profile: known, findings: given, repairs: [], advice: question }).then(
+    thinker.ask({ profile: known, findings: given, repairs: [], advice: question }).then(
       ({ advice }) => tell(advice?.drive),
       () => {
         // Said where the answer would stand; what it rests on may be had even so.

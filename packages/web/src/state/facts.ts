@@ -2,4 +2,4 @@
 import { signal } from "@preact/signals";
 import type { Facts } from "./thinker.ts";
 
-export const facts = signal<Facts>({ ofCoil: [] });
+export const facts = signal<Facts>({ ofCoil: [], ofHub: [] });

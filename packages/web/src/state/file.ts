@@ -1,9 +1,7 @@
-// A case as a file: saved by the user's own hand, opened again here or by the command.
+// A case file: what does it hold, or what is wrong with it? Written by `save-file.ts` or by hand.
 import { InputError, type Problem } from "@half-order/core";
-import { sayCase } from "../text/answer.ts";
-import { ANSWERS, FILE } from "../text/en.ts";
-import { openCase } from "./case.ts";
-import type { CaseDoc, KeptCase } from "./store.ts";
+import { CASE_FILE } from "../text/en-file.ts";
+import type { CaseDoc } from "./store.ts";
 
 /** A case read from a file, or what is wrong with the file. */
 export type FileReading = { readonly doc: CaseDoc } | { readonly problems: readonly Problem[] };
@@ -15,8 +13,8 @@ export async function readCaseFile(file: Blob): Promise<FileReading> {
     text = await file.text();
   } catch {
     // Such as a file that was moved away after it was chosen.
-    const hint = FILE.notTextHint;
-    return { problems: [{ code: "file-unreadable", path: "", message: FILE.notText, hint }] };
+    const hint = CASE_FILE.notTextHint;
+    return { problems: [{ code: "file-unreadable", path: "", message: CASE_FILE.notText, hint }] };
   }
   const { parseCase, parseJson } = await import("@half-order/core/wire");
   const { allFindings } = await import("./prose.ts");
@@ -24,8 +22,8 @@ export async function readCaseFile(file: Blob): Promise<FileReading> {
     // Answers and repairs can be checked only against whole tables.
     await allFindings();
   } catch {
-    const hint = FILE.noTablesHint;
-    return { problems: [{ code: "tables-missing", path: "", message: FILE.noTables, hint }] };
+    const hint = CASE_FILE.noTablesHint;
+    return { problems: [{ code: "tables-missing", path: "", message: CASE_FILE.noTables, hint }] };
   }
   try {
     const value = parseJson(text);
@@ -43,22 +41,4 @@ export async function readCaseFile(file: Blob): Promise<FileReading> {
 function shortened(value: unknown, engine: Exclude<CaseDoc["engine"], string>): CaseDoc["engine"] {
   const written = (value as { readonly engine?: unknown }).engine;
   return typeof written === "string" ? written : engine;
-}
-
-/** Hands the open case to the browser as a file to save. */
-export function saveCaseFile(): void {
-  if (openCase.value) saveAsFile(openCase.value);
-}
-
-export function saveAsFile(kept: KeptCase): void {
-  const text = `${JSON.stringify(kept.doc, null, 2)}\n`;
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = address;
-  const plain = sayCase(kept.doc)
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, "-");
-  link.download = ANSWERS.fileName(plain.replace(/^-|-$/g, "") || kept.id);
-  link.click();
-  URL.revokeObjectURL(address);
 }

@@ -29,8 +29,44 @@ let settled: Promise<void> = Promise.resolve();
 /** Brings back the case that was open last. Never rejects: a page without a store still works. */
 export async function resumeLast(): Promise<void> {
   await refresh();
-  const [last] = shelf.value;
-  if (last && !openCase.value) open(last);
+  if (openCase.value) return;
+  const { id, last } = remembered();
+  const stored = shelf.value.find((kept) => kept.id === id);
+  if (last && last.id === id && (!stored || last.changed > stored.changed)) {
+    // The page was left before the last entry was written.
+    base = stored;
+    resumeCase(stored ? { ...stored, ...last, past: [...(stored.past ?? []), stored.doc] } : last);
+    return;
+  }
+  const kept = stored ?? shelf.value[0];
+  if (kept) open(kept);
+}
+
+/** Of this tab the id of its case, of all tabs the case that was changed last: written at once, unlike the store. */
+const LAST = "half-order.last";
+
+function rememberLast({ id, changed, doc }: KeptCase): void {
+  try {
+    sessionStorage.setItem(LAST, id);
+    localStorage.setItem(LAST, JSON.stringify({ id, changed, doc }));
+  } catch {
+    // A device that keeps nothing at once may still keep it in its store, or says that it does not.
+  }
+}
+
+interface Remembered {
+  readonly id?: string | undefined;
+  readonly last?: KeptCase | null;
+}
+
+function remembered(): Remembered {
+  try {
+    const last = JSON.parse(localStorage.getItem(LAST) ?? "null") as KeptCase | null;
+    return { id: sessionStorage.getItem(LAST) ?? last?.id, last };
+  } catch {
+    // A device that lets nobody look: the case that was written last is taken.
+    return {};
+  }
 }
 
 /** Opens a case of the shelf. */
@@ -70,6 +106,7 @@ export async function forget(id: string): Promise<void> {
   if (openCase.value?.id === id) closeCase();
   await settled;
   try {
+    if (remembered().last?.id === id) localStorage.removeItem(LAST);
     await forgetCase(id);
     tell(id);
   } catch (error) {
@@ -82,12 +119,19 @@ export async function forget(id: string): Promise<void> {
 export function keepOpenCase(): void {
   effect(() => {
     const kept = openCase.value;
-    if (!kept || kept === base) return;
-    settled = settled.then(() => writeOpen(kept));
+    if (!kept) return;
+    rememberLast(kept);
+    if (kept.id === base?.id && kept.doc === base.doc) return;
+    settled = settled.then(() => writeOpen(kept)).catch(notJoined);
   });
   tabs?.addEventListener("message", ({ data }: MessageEvent<string>) => {
-    settled = settled.then(() => hear(data));
+    settled = settled.then(() => hear(data)).catch(notJoined);
   });
+}
+
+/** What two tabs have entered could not be brought together: what joins them was not to be had. */
+function notJoined(): void {
+  storeTrouble.value = "failed";
 }
 
 async function writeOpen(kept: KeptCase): Promise<void> {
@@ -97,7 +141,7 @@ async function writeOpen(kept: KeptCase): Promise<void> {
   const written = await write(kept, before);
   if (!written || openCase.peek()?.id !== kept.id) return;
   base = written.kept;
-  joinCase(kept, written.kept);
+  await joinCase(kept, written.kept);
   if (!written.isMerged) return;
   const { clashes } = written;
   tabNews.value = { kind: clashes.length > 0 ? "clash" : "joined", clashes };
@@ -115,8 +159,10 @@ async function hear(id: string): Promise<void> {
     tabNews.value = { kind: "deleted", clashes: [] };
     return;
   }
+  // Before anything is taken for known: without it nothing can be joined.
+  await import("./merge.ts");
   base = stored;
-  joinCase(before, stored);
+  await joinCase(before, stored);
   tabNews.value = { kind: "joined", clashes: [] };
 }
 

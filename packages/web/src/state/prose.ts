@@ -2,6 +2,7 @@
 // there is none.
 import { type Signal, signal } from "@preact/signals";
 import type { Words } from "../packed/pack.ts";
+import { inUnits } from "./figure.ts";
 import { fetchFaultWords, fetchFindings, fetchSteps } from "./page-words.ts";
 
 const faults = signal<Words["faults"]>({});
@@ -16,7 +17,7 @@ export function faultWords(id: string): Words["faults"][string] | undefined {
 
 /** What the hand does, step by step. */
 export function stepsOf(id: string): readonly string[] {
-  return asFetched(steps, fetchSteps)[id] ?? [];
+  return (asFetched(steps, fetchSteps)[id] ?? []).map(inUnits.value);
 }
 
 /** True once the rows of all findings are whole, not only those of the first questions. */

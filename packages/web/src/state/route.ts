@@ -21,17 +21,28 @@ export function goTo(...parts: readonly string[]): void {
   if (location.hash === address) {
     arrivals.value += 1;
     scrollTo(0, 0);
-  } else location.hash = address;
+  } else {
+    location.hash = address;
+    // Not left to the event: until it comes, the screen of before would be drawn once more.
+    arrive();
+  }
 }
+
+let onArrival: () => void = () => undefined;
 
 /** Follows the address from now on; `onChange` is called after each change. */
 export function followAddress(onChange: () => void): void {
+  onArrival = onChange;
   // It may have changed while the scripts were on their way.
   path.value = read();
-  addEventListener("hashchange", () => {
-    path.value = read();
-    onChange();
-  });
+  addEventListener("hashchange", arrive);
+}
+
+function arrive(): void {
+  const now = read();
+  if (now.join("/") === path.peek().join("/")) return;
+  path.value = now;
+  onArrival();
 }
 
 function read(): readonly string[] {

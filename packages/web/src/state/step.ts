@@ -12,6 +12,7 @@ import type {
   NextStep,
   RepairDone,
 } from "@half-order/core";
+import type { SpentTime } from "@half-order/core/wire";
 
 /** One question of a check: of the whole engine, or of one cylinder. */
 export interface Look {
@@ -141,18 +142,9 @@ export function toldOutcomes(outcomes: readonly CheckOutcome[]): readonly CheckO
 
 const WORTH_TELLING = 0.005;
 
-/** Minutes that a step took, and what shows that it was done. */
-export interface Spent {
-  /** The step, see `keyOfStep`; doing it again takes the place of the time before. */
-  readonly step: string;
-  readonly minutes: number;
-  /** The answer that came of it, or the moment at which the repair was noted. */
-  readonly shownBy: Pick<Finding, "finding" | "cylinder"> | { readonly when: string };
-}
-
 /** Minutes of the steps that still stand in the case: what was taken back has cost nothing. */
 export function spentMinutes(
-  spent: readonly Spent[],
+  spent: readonly SpentTime[],
   findings: readonly Finding[],
   repairs: readonly RepairDone[],
 ): number {

@@ -1,6 +1,6 @@
 // Keeps cases on this device, in its own database. Nothing leaves the device.
 import type { CaseDocument } from "@half-order/core/wire";
-import { mergeDocs } from "./merge.ts";
+import type { mergeDocs } from "./merge.ts";
 
 /** The document: what is exported, imported and kept. */
 export type CaseDoc = CaseDocument & { readonly halfOrderCase: 1 };
@@ -13,6 +13,18 @@ export interface KeptCase {
   /** How often it was written; 0 before the first time. Missing in cases of the first pages. */
   readonly version?: number;
   readonly doc: CaseDoc;
+  /** Documents to step back to, the last one last, and forth to; a reload keeps them. */
+  readonly past?: readonly CaseDoc[];
+  readonly future?: readonly CaseDoc[];
+}
+
+/** The same with each of its documents as `edit` makes it. */
+export function eachDoc(
+  { past = [], future = [], ...kept }: KeptCase,
+  edit: (doc: CaseDoc) => CaseDoc,
+): Required<KeptCase> {
+  const steps = { past: past.map(edit), future: future.map(edit) };
+  return { version: 0, ...kept, ...steps, doc: edit(kept.doc) };
 }
 
 const NAME = "half-order";
@@ -70,16 +82,21 @@ export interface Written {
  * Writes a case; rejects when the device cannot keep it. When somebody else, such as another tab, has
  * written it since `base` was read, both changes are merged, so that neither is lost.
  */
-export async function keepCase(kept: KeptCase, base?: KeptCase): Promise<Written> {
+export async function keepCase(
+  kept: KeptCase,
+  base?: KeptCase,
+  merge?: typeof mergeDocs,
+): Promise<Written> {
   const store = await cases("readwrite");
   const stored: KeptCase | undefined = await result(store.get(kept.id));
-  const isChanged = stored && base && stored.version !== base.version;
-  const merged = isChanged ? mergeDocs(base.doc, kept.doc, stored.doc) : undefined;
-  const next: KeptCase = {
-    ...kept,
-    version: (stored?.version ?? kept.version ?? 0) + 1,
-    doc: merged?.doc ?? kept.doc,
-  };
+  const isChanged = stored !== undefined && base !== undefined && stored.version !== base.version;
+  // Nothing waits inside a transaction: what merges is fetched, and then all is done once more.
+  if (isChanged && !merge) return keepCase(kept, base, (await import("./merge.ts")).mergeDocs);
+  const merged = isChanged ? merge?.(base.doc, kept.doc, stored.doc) : undefined;
+  // A step back must not take back what somebody else has entered.
+  const joined =
+    isChanged && merge ? eachDoc(kept, (doc) => merge(base.doc, doc, stored.doc).doc) : kept;
+  const next: KeptCase = { ...joined, version: (stored?.version ?? kept.version ?? 0) + 1 };
   const done = completed(store.transaction);
   await Promise.all([result(store.put(next)), done]);
   return { kept: next, isMerged: merged !== undefined, clashes: merged?.clashes ?? [] };

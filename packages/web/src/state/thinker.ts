@@ -27,6 +27,8 @@ export interface Question {
 export interface Facts {
   /** Faults whose part is a coil, whichever end of it has failed. */
   readonly ofCoil: readonly string[];
+  /** Faults of parts that serve the whole engine and that only a distributor has. */
+  readonly ofHub: readonly string[];
 }
 
 export interface Thought {
@@ -39,8 +41,13 @@ export interface Thought {
   readonly broke?: string;
 }
 
+/** What a thread may answer to anything: that it broke. */
+export interface Broken {
+  readonly broke?: string;
+}
+
 /** A question replaces the one before it: an answer that nobody waits for is not worked out. */
-export class Thinker {
+export class Thinker<Asked = Question, Told extends Broken = Thought> {
   private worker: Worker | undefined;
   /** Waits, warm, for the day on which the other one is stopped in the middle of its work. */
   private spare: Worker | undefined;
@@ -65,12 +72,12 @@ export class Thinker {
   }
 
   /** Never settles when another question comes first; rejects when the thread breaks. */
-  ask(question: Question): Promise<Thought> {
+  ask(question: Asked): Promise<Told> {
     if (this.isBusy) this.stop();
     const worker = this.start();
     this.isBusy = true;
     return new Promise((resolve, reject) => {
-      worker.onmessage = ({ data }: MessageEvent<Thought>) => {
+      worker.onmessage = ({ data }: MessageEvent<Told>) => {
         this.isBusy = false;
         if (this.wasStopped) this.spare ??= this.fresh();
         if (data.broke === undefined) resolve(data);

@@ -2,6 +2,7 @@
 // typed is in another. Kept on the device, not in the case.
 import { convert, type Unit } from "@half-order/core";
 import { computed, signal } from "@preact/signals";
+import { inUnits } from "./figure.ts";
 
 /** By quantity the units to choose from; the first is the one in which documents hold it. */
 export const UNITS = {
@@ -50,7 +51,9 @@ export function chooseUnit(quantity: Quantity, unit: UnitChoice[Quantity]): void
 
 /** What is usual where a language tag such as `en-GB` is spoken. */
 export function usualUnits(locale: string): UnitChoice {
-  const region = new Intl.Locale(locale).maximize().region;
+  // Where the tag names no region it is looked up, which keeps a small machine busy for a while.
+  const region =
+    /-([A-Z]{2})(?=-|$)/.exec(locale)?.[1] ?? new Intl.Locale(locale).maximize().region;
   const metric: UnitChoice = {
     gap: "mm",
     torque: "N·m",
@@ -118,6 +121,46 @@ export function sayAbout(stored: number, quantity: Quantity, digits: number): st
   const figure = Number(toUnit(stored, quantity, unit).toPrecision(digits));
   return `${sayFigure(figure, unit)}\u00a0${unit}`;
 }
+
+const FIGURES =
+  /(\d[\d,]*(?:\.\d+)?)(?:( to | and )(\d[\d,]*(?:\.\d+)?))? (mm|km|kPa|°C|N·m)(\/h)?(?![\p{L}/])/gu;
+
+/**
+ * A text of the tables with its figures in the units of a person: "Under 50 km" becomes "Under 31 mi". So many
+ * digits count as did before, two at least; a figure that stays in its unit is only freed of digits that
+ * no tool shows.
+ */
+export function textInUnits(text: string, choice: UnitChoice, locale?: string): string {
+  const said = text.replace(
+    FIGURES,
+    (_, from: string, between: string | undefined, to: string, unit: Unit, hour?: string) => {
+      const quantity = QUANTITIES.find((each) => UNITS[each][0] === unit) as Quantity;
+      const wanted = choice[quantity];
+      const say = (figure: string): string => restated(figure, quantity, wanted, locale);
+      const figures = [say(from), ...(between === undefined ? [] : [say(to)])].join(between);
+      const per = hour ? (wanted === "mi" ? "mph" : "km/h") : wanted;
+      return `${figures} ${per}`;
+    },
+  );
+  return choice.distance === "mi" ? said.replace(/\bkilometre/g, "mile") : said;
+}
+
+function restated(figure: string, quantity: Quantity, unit: Unit, locale?: string): string {
+  const plain = figure.replaceAll(",", "");
+  const isStored = unit === UNITS[quantity][0];
+  if (isStored || quantity === "gap") {
+    const isRough = (plain.split(".")[1]?.length ?? 0) <= (DECIMALS[unit] ?? 0);
+    return isStored && isRough
+      ? figure
+      : sayFigure(toUnit(Number(plain), quantity, unit), unit, locale);
+  }
+  const digits = plain.replace(".", "").replace(/^0+|0+$/g, "").length;
+  const maximumSignificantDigits = Math.max(2, digits);
+  const format = new Intl.NumberFormat(locale, { maximumSignificantDigits });
+  return format.format(toUnit(Number(plain), quantity, unit));
+}
+
+inUnits.value = (text) => (/\d|kilometre/.test(text) ? textInUnits(text, units.value) : text);
 
 /** The figure alone, as it is written into a field. */
 export function sayFigure(value: number, unit: Unit, locale?: string): string {

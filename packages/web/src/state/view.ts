@@ -1,11 +1,13 @@
 // What is shown of a ranking: which fault is looked at, what is pointed at, which firing order is drawn.
 // None of it belongs to the case.
 import type { CylinderName, Engine, RankedFault, Ranking } from "@half-order/core";
-import { computed, signal } from "@preact/signals";
+import { computed, effect, signal } from "@preact/signals";
 import { BARE, type Look, placeId } from "../diagram/mark.tsx";
-import { engines } from "./case.ts";
+import { engines, findings, isClosed, repairs } from "./case.ts";
 import { facts } from "./facts.ts";
+import { nextFrame } from "./frame.ts";
 import { type PartGroup, partGroups } from "./group.ts";
+import { seemsMended } from "./mended.ts";
 import { ranking } from "./thinking.ts";
 
 /** Wide enough for picture, ranking and question side by side. */
@@ -34,6 +36,16 @@ export const groups = computed<readonly PartGroup[]>(() =>
 /** The likeliest fault of the likeliest part. */
 export const leader = computed<RankedFault | undefined>(() => groups.value[0]?.faults[0]);
 
+/** The leader, once the answers single out one part; of an engine that is mended nothing is likely. */
+export const soFar = computed<RankedFault | undefined>(() => {
+  const [first] = groups.value;
+  const isTelling = first?.places.length === 1 && first.probability >= WORTH_NAMING;
+  const isOver = isClosed.value || seemsMended(repairs.value);
+  return findings.value.length > 0 && !isOver && isTelling ? first.faults[0] : undefined;
+});
+/** Below this the first of many is not likely, only first. */
+const WORTH_NAMING = 0.1;
+
 export const picked = computed<RankedFault | undefined>(
   () => ranking.value?.ranking.find((ranked) => keyOf(ranked) === chosen.value) ?? leader.value,
 );
@@ -43,14 +55,6 @@ export const isChosen = computed(() => picked.value !== undefined && chosen.valu
 
 export function pick(key: string | undefined): void {
   chosen.value = key;
-}
-
-/** Picks the likeliest fault that sits, or whose part sits, at a place of the drawing. */
-export function pickAt(place: string): void {
-  const engine = drawn.value;
-  if (!engine) return;
-  const found = ranking.value?.ranking.find((ranked) => placesOf(ranked, engine).includes(place));
-  if (found) chosen.value = keyOf(found);
 }
 
 /** Forgets everything that was pointed at; for another case. */
@@ -67,13 +71,17 @@ export const drawn = computed<Engine | undefined>(
 
 /**
  * Where a ranked fault shows on a drawing: first where its part is drawn, then its own place if that
- * is another. What fails inside a coil is drawn on the coil, whichever end it is; a part that serves
- * the whole engine is drawn where the fault sits.
+ * is another. What fails inside a coil is drawn on the coil, whichever end it is, and what fails inside a
+ * distributor on its hub; any other part that serves the whole engine is drawn where the fault sits.
  */
 export function placesOf(
   { fault, place, cylinders }: RankedFault,
   engine: Engine,
 ): readonly string[] {
+  const [shared] = engine.connectors;
+  if (shared && engine.ignition === "distributor" && facts.value.ofHub.includes(fault)) {
+    return [placeId(engine, "connector", shared.cylinders), place];
+  }
   if (!facts.value.ofCoil.includes(fault)) return [place];
   const first = engine.names.indexOf(cylinders[0] ?? "");
   const group = engine.groups[engine.groupOf[first] ?? -1];
@@ -89,9 +97,20 @@ export const missing = computed<readonly CylinderName[]>(() =>
     .map(({ cylinder }) => cylinder),
 );
 
+/** The ranking of the drawings: it follows once the list is seen, for which somebody waits. */
+export const drawnRanking = signal<Ranking | undefined>(undefined);
+effect(() => {
+  const now = ranking.value;
+  const follow = (): void => {
+    if (ranking.peek() === now) drawnRanking.value = now;
+  };
+  if (now) void nextFrame().then(follow);
+  else follow();
+});
+
 /** What the drawings show now. */
 export const look = computed<Look>(() => {
-  const now = ranking.value;
+  const now = drawnRanking.value;
   const engine = drawn.value;
   if (!now || !engine) return BARE;
   return { places: chances(now, engine), misses: misses(now, engine), active: active.value };

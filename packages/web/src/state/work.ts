@@ -1,51 +1,28 @@
-// The work on the open case that is no part of its document: what is off the engine, what is ticked of a
-// put-back list, how the proving drives went, the minutes spent. Kept on the device beside the case.
+// The work on the open case beside finding and mending: what is off the engine, what is ticked of a put-back
+// list, how the proving drives went, the minutes spent. Part of its document, like every answer.
 import type { TrialOutcome } from "@half-order/core";
-import { computed, signal } from "@preact/signals";
-import { caseId } from "./case.ts";
-import type { Spent } from "./step.ts";
+import type { ProvingDrive, SpentTime, TickedLine, WorkBook } from "@half-order/core/wire";
+import { computed } from "@preact/signals";
+import { changeCase, openCase } from "./case.ts";
+import { takeInOldWork } from "./old-work.ts";
 
-export interface Work {
-  /** Ids of openings that are open. */
-  readonly open: readonly string[];
-  readonly spent: readonly Spent[];
-  /** By repair, the lines of its put-back list that are ticked. */
-  readonly ticks: Readonly<Record<string, readonly string[]>>;
-  /** By the moment at which a repair was noted: its proving drives, the first one first. */
-  readonly drives: Readonly<Record<string, readonly TrialOutcome[]>>;
-}
+type Whole = Required<WorkBook>;
 
-const NONE: Work = { open: [], spent: [], ticks: {}, drives: {} };
+const NONE: Whole = { open: [], spent: [], ticks: [], drives: [] };
 
-/** False once the device has refused to keep it: then it holds until the page is closed. */
-export const isWorkKept = signal(true);
-
-/** What this page has read or written, by case. */
-const books = signal<ReadonlyMap<string, Work>>(new Map());
-
-/** The work on the open case. */
-export const work = computed<Work>(() => {
-  const id = caseId.value;
-  return id === undefined ? NONE : (books.value.get(id) ?? read(id));
+/** The work on the open case; a list that did not change stays the same list. */
+export const work = computed<Whole>(() => {
+  const book = openCase.value?.doc.work;
+  return book ? { ...NONE, ...book } : NONE;
 });
 
-/** Changes the work on the open case and keeps it. */
-export function changeWork(edit: (before: Work) => Partial<Work>): void {
-  const id = caseId.value;
-  if (id === undefined) return;
-  const next = { ...work.value, ...edit(work.value) };
-  books.value = new Map(books.value).set(id, next);
-  try {
-    localStorage.setItem(keyOf(id), JSON.stringify(next));
-    isWorkKept.value = true;
-  } catch {
-    // Said beside the ticks.
-    isWorkKept.value = false;
-  }
+function changeWork(edit: (before: Whole) => WorkBook): void {
+  changeCase((doc) => ({ ...doc, work: { ...doc.work, ...edit({ ...NONE, ...doc.work }) } }));
 }
 
 /** These are off the engine: for a step they need not be taken off any more. */
 export function setOpen(ids: readonly string[]): void {
+  if (ids.every((id) => work.value.open.includes(id))) return;
   changeWork(({ open }) => ({ open: [...new Set([...open, ...ids])] }));
 }
 
@@ -54,23 +31,32 @@ export function closeUp(): void {
   changeWork(() => ({ open: [] }));
 }
 
+/** A repair is done: everything is back on, and its list may be needed again. */
+export function closeList(of: string): void {
+  changeWork(({ ticks }) => ({ open: [], ticks: ticks.filter(({ list }) => list !== of) }));
+}
+
 /** Notes what a step took; a second time takes the place of the first. */
-export function spend(entry: Spent): void {
+export function spend(entry: Omit<SpentTime, "when">): void {
   changeWork(({ spent }) => ({
-    spent: [...spent.filter(({ step }) => step !== entry.step), entry],
+    spent: [...spent.filter(({ step }) => step !== entry.step), { ...entry, when: now() }],
   }));
+}
+
+/** The lines of a put-back list that are ticked. */
+export function tickedOf(of: string): readonly string[] {
+  return work.value.ticks.flatMap(({ list, line }) => (list === of ? [line] : []));
 }
 
 /**
  * Ticks a line of a put-back list, or takes the tick away, with those of the lines that may only follow it.
  */
-export function tick(repair: string, line: string, isDone: boolean): void {
-  changeWork(({ ticks }) => {
-    const without = (ticks[repair] ?? []).filter(
-      (each) => each !== line && (isDone || ONLY_AFTER[each] !== line),
-    );
-    return { ticks: { ...ticks, [repair]: isDone ? [...without, line] : without } };
-  });
+export function tick(of: string, line: string, isDone: boolean): void {
+  const stays = (other: TickedLine): boolean =>
+    other.list !== of || (other.line !== line && (isDone || ONLY_AFTER[other.line] !== line));
+  changeWork(({ ticks }) => ({
+    ticks: [...ticks.filter(stays), ...(isDone ? [{ list: of, line, when: now() }] : [])],
+  }));
 }
 
 /** Lines that wait for another: a lock that is closed first hides that the connector is not home. */
@@ -78,30 +64,24 @@ export const ONLY_AFTER: Readonly<Record<string, string>> = {
   "connector.lock": "connector.click",
 };
 
-export function setDrives(when: string, drives: readonly TrialOutcome[]): void {
-  changeWork((before) => ({ drives: { ...before.drives, [when]: drives } }));
+/** The proving drives of a repair, the first one first; `of`: see `ProvingDrive`. */
+export function drivesOf(of: string): readonly ProvingDrive[] {
+  return work.value.drives.filter((drive) => drive.of === of);
 }
 
-const keyOf = (id: string): string => `half-order.work.${id}`;
-
-function read(id: string): Work {
-  try {
-    const value: unknown = JSON.parse(localStorage.getItem(keyOf(id)) ?? "null");
-    return isWork(value) ? value : NONE;
-  } catch {
-    // A device that lets nobody look has kept nothing; what was cut off is no work.
-    return NONE;
-  }
+/** Notes one more drive of a repair. */
+export function addDrive(of: string, outcome: TrialOutcome): void {
+  changeWork(({ drives }) => ({ drives: [...drives, { of, ...outcome, when: now() }] }));
 }
 
-/** Only this page writes it: enough to know that it is one. */
-function isWork(value: unknown): value is Work {
-  if (typeof value !== "object" || value === null) return false;
-  const { open, spent, ticks, drives } = value as Partial<Record<keyof Work, unknown>>;
-  return (
-    Array.isArray(open) &&
-    Array.isArray(spent) &&
-    typeof ticks === "object" &&
-    typeof drives === "object"
-  );
+/** Takes the last drive of a repair back. */
+export function dropDrive(of: string): void {
+  const last = drivesOf(of).at(-1);
+  changeWork(({ drives }) => ({ drives: drives.filter((drive) => drive !== last) }));
+}
+
+void takeInOldWork();
+
+function now(): string {
+  return new Date().toISOString();
 }

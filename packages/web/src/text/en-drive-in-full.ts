@@ -21,7 +21,7 @@ export const DRIVE_IN_FULL = {
     "No chance and no likely part softens this: each answer that calls for caution counts in full, and the strictest decides.",
   overruled:
     "The vehicle maker's manual, the law of the road and a technician at the car overrule this page.",
-  limp: "How to cover the few kilometres",
+  limp: "How to cover the way to safety",
   limits: "At most, and these limits are estimates",
   limitsMore: "That another car went further proves nothing for this one.",
   speed: "Speed",

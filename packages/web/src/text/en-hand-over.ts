@@ -47,7 +47,8 @@ export const LINK = {
   notShared: "It was not sent.",
   size: (letters: string): string => `${letters} letters long`,
   packing: "Packing …",
-  qr: "Point the camera of another phone here",
+  qr: "Point the camera of another phone here.",
+  lean: "To stay readable it leaves out ticks, minutes and proving drives; the link and a case file hold them.",
   qrWords: "The link as a square of dots for the camera of a phone",
   tooLong: (bytes: string, most: string): string =>
     `This case is too long for a square of dots that a phone could read: ${bytes} bytes, and ${most} would go in. Send the link, or save the case as a file.`,

@@ -1,5 +1,6 @@
 // The words of the way from the ranking to a mended engine: the next step, the repair, its proof.
 import type { RepairResult, Withheld } from "@half-order/core";
+import type { Disagreement } from "../state/tried.ts";
 
 /** "3 minutes", "about 40 minutes", "about 1 h 20 min": finer would be more than anybody knows. */
 export function sayMinutes(minutes: number): string {
@@ -44,6 +45,7 @@ export const STEP = {
   spent: (minutes: string): string => `Spent so far: ${minutes}.`,
   expected: (minutes: string): string =>
     `Still to come: ${minutes} of your time, with the price of parts and of a call turned into time.`,
+  here: "Only what can be done at the roadside is offered. The rest is for a yard or a workshop.",
   without: (minutes: string): string => `With no further check: ${minutes}.`,
   endsInCall: (chance: string): string =>
     `With repairs alone it ends with a professional in ${chance}.`,
@@ -61,6 +63,7 @@ export const STEP = {
     place: "not at this place",
   } satisfies Record<Withheld["why"], string>,
   hand: "Say what is at hand: place, tools, skill",
+  handOther: "Something else is at hand now",
   noStart: "Not now: the engine must stay off. Leave every check that needs it running.",
   shortRun:
     "This is not driving, and still hard on the catalyst: start it for this check alone, in the open, for a minute at most. Not at all when it smells of petrol, smokes or knocks.",
@@ -70,10 +73,18 @@ export const STEP = {
   call: "Take it to a professional",
   callBody:
     "With what is at hand no further check and no repair pays. Somebody with the right tools comes out cheaper.",
+  callHere:
+    "Nothing that can be mended here pays. While you wait, these looks cost nothing and help whoever mends it:",
+  callHereOnly: "Nothing that can be done here pays. Have it fetched.",
   callLink: "Hand over what is known",
-  closed: "Closed as mended",
-  closedLink: "Record, hand over, or open again",
 };
+
+export const DISAGREE = {
+  "two-parts":
+    "The misfire moved with two different parts. It can travel with one only, unless both are bad: exchange one at a time, and look again at the last answers before any part is bought.",
+  "two-places":
+    "It moved at one place and stayed at another. Either two things are wrong, or one of the looks was a slip: look again before any part is bought.",
+} satisfies Record<Disagreement, string>;
 
 export const MEND = {
   unknown: "This repair cannot be done on this engine",
@@ -83,13 +94,19 @@ export const MEND = {
   forNothing: "None of the faults that are likely now. Look at the ranking before you begin.",
   opens: "What comes off",
   opensNothing: "Nothing has to come off.",
+  opensOff: "Nothing more: what must come off is off already.",
+  stillOpen: (n: number): string =>
+    n === 1
+      ? "One line of the list is not ticked. Is that done too?"
+      : `${n} lines of the list are not ticked. Is all of it done?`,
+  allOn: "Yes, all is done, and it runs right",
+  toList: "No, back to the list",
   alsoRight: "Put right as well, so that the new part lives",
   notYet: "Do not buy yet",
   notYetBody: "Dear, and hardly likely to help:",
   putBack: "Putting it back",
   putBackHelp:
     "Tick each line when it is done. The ticks are kept on this device until the result is noted.",
-  notKept: "This device does not keep the ticks: a reload would lose them.",
   waits: "waits for the line before",
   missing: "the figure is in the maker's manual",
   left: (n: number): string => (n === 1 ? "1 line is not ticked." : `${n} lines are not ticked.`),
@@ -109,18 +126,24 @@ export const MEND = {
   estimates: "Minutes and chances are estimates. The vehicle maker's service manual comes first.",
 };
 
+function allOf(drives: number): string {
+  if (drives === 1) return "The drive was";
+  return drives === 2 ? "Both drives were" : `All ${drives} drives were`;
+}
+
 export const PROOF = {
   title: "The proof",
   none: "No repair is noted that a drive could prove.",
   of: (name: string): string => `after: ${name}`,
   lead: (clean: number, of: number): string =>
-    `${clean} of ${of} clean drives. A fault that comes and goes may only be hiding.`,
+    clean < of
+      ? `${clean} of ${of} clean drives. A fault that comes and goes may only be hiding.`
+      : `${allOf(of)} clean. That is as sure as drives can make it.`,
   believed: (chance: string): string => `Believed to be mended: ${chance}.`,
   after: (chance: string): string => `After the last of them: ${chance}.`,
   before: "Before the first drive",
   beforeBody:
     "The answers from before the repair called for caution. Drive only when each of these is seen:",
-  notKept: "This device does not keep the drives: a reload would lose them.",
   noPlan:
     "No drive can be planned: this repair is for none of the faults that were likely. Drive as before, and read the codes afterwards.",
   drive: "Each drive",
@@ -144,14 +167,24 @@ export const PROOF = {
   failedMore: "The repair is noted so, and the ranking has taken it in.",
   onward: "To the next step",
   close: "Close the case as mended",
-  closedTitle: "Mended",
-  closedOn: (day: string): string => `The case was closed on ${day}.`,
-  closedBody: "Nothing is left to do here. Two things are worth a minute:",
+};
+
+export const MENDED = {
+  title: "Mended",
+  on: (day: string): string => `The case was closed on ${day}.`,
+  done: "What was done",
+  was: "What it most likely was",
+  likely: (name: string, chance: string): string => `${name}: ${chance} before the repair`,
+  proven: "How it was proven",
+  drives: (clean: number, of: number): string => `${clean} of ${of} clean drives.`,
+  body: "Nothing is left to do here. Two things are worth a minute:",
   record: "Note the plugs that came out",
   recordMore: "the next service is then worked out",
   handOver: "Print or send the case",
   handOverMore: "what was found, done and proven",
+  answers: "The answers as they were given",
   reopen: "It was not mended after all: open it again",
+  reopenMore: "all answers and repairs are still there",
 };
 
 export const REPAIRS = {

@@ -15,6 +15,21 @@ export const CASES = {
   remove: "Delete",
   removed: (name: string): string => `Deleted: ${name}.`,
   putBack: "Put it back",
+  photosLeft: "Its photos could not be deleted from this device.",
+  photosLost: "The case is back, but the device did not keep its photos once more.",
+  pick: "Compare",
+  picked: "Picked to compare",
+  pickTwo: (n: number): string =>
+    n === 0
+      ? "To see two cases side by side, pick “Compare” at both."
+      : "Pick one more to compare.",
+  sideBySide: "See the two side by side",
+};
+
+export const DEMO = {
+  title: "Invented engines",
+  help: "None of them exists. Their names and figures are made up: never work on a real engine with them.",
+  invented: "invented",
 };
 
 export const HAND = {

@@ -59,7 +59,7 @@ export const PICK = {
   } satisfies Record<Layout, (n: number) => string>,
   kindNames: {
     distributor: "distributor",
-    pack: "coil block",
+    pack: "coil pack",
     rail: "coil rail",
     hybrid: "coils on every other plug",
     "coil-per-plug": "coil on each plug",
@@ -76,7 +76,10 @@ export const PICK = {
       "A coil rail",
       "One long bar bolted over the plugs, with one plug-in connector, no cables.",
     ],
-    hybrid: ["A coil on every other plug", "From each coil one cable leads to another plug."],
+    hybrid: [
+      "A coil on every other plug",
+      "From each coil one cable leads to the plug of its companion, seldom the next one.",
+    ],
     "coil-per-plug": [
       "A coil on each plug",
       "As many single coils as plugs, each with its own connector.",
@@ -96,18 +99,12 @@ export const PICK = {
   uneven: (degrees: readonly number[]): string => `unevenly, ${degrees.join("° and ")}° apart`,
 };
 
-export const DEMO = {
-  title: "Invented engines",
-  help: "None of them exists. Their names and figures are made up: never work on a real engine with them.",
-  invented: "invented",
-};
-
 export const FILE = {
   title: "This file cannot be opened",
-  notText: "The file could not be read.",
-  notTextHint: "Choose it again; if that fails, copy it to this device first.",
-  noTables: "The page could not load what it needs to check the file.",
-  noTablesHint: "Go online, load the page again and open the file once more.",
+  todo: "Choose a case that this page has saved, or save it there once more. Nothing that is here was changed.",
+  found: "What is wrong with this one:",
+  unread:
+    "The page could not load what reads it. Go online, load the page again and open the file once more.",
   at: (path: string): string => `at ${path}`,
 };
 
@@ -118,21 +115,19 @@ export const QUESTION = {
   notNow: "Not now",
   none: "None of these",
   these: (n: number): string => (n === 1 ? "Only the one ticked" : `The ${n} ticked, no others`),
-  dropTicks: "Can't tell: drop the ticks",
+  keepTicks: "Not sure yet: keep the ticks, go on",
   takeBack: "Can't tell: take the answer back",
   yes: "Yes",
   no: "No",
   back: "Back",
   skip: "Skip to the ranking",
+  nav: "Back, or to the ranking",
   remove: "Take this answer back",
-  measured: (unit: string): string => `Or the figure you read, in ${unit}`,
-  use: "Use",
   whichCylinder: "Which cylinder?",
   whichCoil: "Which coil?",
   whichConnector: "Which connector?",
   given: "Answered so far",
   done: "Done",
-  wrongNumber: "Write a number, such as 1.05.",
 };
 
 export const CODES = {
@@ -150,88 +145,36 @@ export const CODES = {
     `Not a code: ${words}. A code is a letter and four signs, such as P0171.`,
 };
 
-export const COUNTS = {
-  label: (name: string): string => `Cylinder ${name}`,
-  use: "Use these counts",
-  empty: "A field left empty counts as 0.",
-};
-
 export const RANKING = {
   title: "What it probably is",
+  was: "What it probably was",
   before: "Before any answer",
   beforeMore: "what such engines come in with",
   so: "Likely so far",
+  notYet: "Nothing stands out yet",
+  unproven: "Repaired, not proven yet",
+  see: "The ranking",
+  mended: "Mended",
+  unconfirmed: "Ticked, and not counted yet. To the question",
   somethingElse: "Nothing this catalogue holds",
   somethingElseAbout: "A fault that the page does not know.",
   more: (n: number): string => `${n} less likely ones`,
   fewer: "Only the likeliest",
-  searched: (places: number): string => `${places} faults at their places weighed`,
-  unsearched: (bound: string): string => `not searched: ${bound}`,
   asNumber: "as a number",
   inWords: "in words",
   because: "Because",
   mend: "What mends it",
   look: "Look first",
-  conflict: "The answers disagree",
-  conflictBody: (db: string): string =>
-    `Together they are less likely than each on its own (${db} dB). One of them may be a slip, or two things are wrong. Before any part is bought, look again at:`,
-  lookAgain: "Look at it again",
-  apart: (n: number): string =>
-    n === 1 ? "Cannot be told apart yet: 1 group" : `Cannot be told apart yet: ${n} groups`,
-  apartBody: "No answer so far speaks for one against the other:",
-  or: " · ",
-  putRight: "Put right as well",
-  putRightBody: "so that the new part lives",
-  orders: "The firing order is not known",
-  ordersBody: (n: number): string => `${n} fit. What is first depends on it:`,
-  likeliestOrder: (order: string, chance: string): string => `Likeliest: ${order}, ${chance}.`,
   partOf: (part: string, of: string): string => `${part} of ${of}`,
   likeliest: (name: string, others: number): string =>
     `${name}, or ${others === 1 ? "one other way" : `${others} other ways`}`,
   each: "each",
-  ifOrder: (order: string): string => `If it is ${order}`,
-  share: (pairs: string): string => `then ${pairs} share a coil`,
-  drawnOrder: "Drawn",
-  draw: "Draw it",
-  isOrder: "It is this one",
-  firstThen: (name: string): string => `First then: ${name}.`,
   weighing: "Weighing …",
-  estimates:
-    "The weights are estimates, not measurements. The vehicle maker's manual and licensed technicians overrule this page.",
   cannot: "This case cannot be ranked",
 };
 
 export const PICTURE = {
   dial: "Firing dial: once round is 720° of the crank",
-  block: "As it stands in the car, front on the left",
-  cylinder: (name: string, angle: number): string => `Cylinder ${name} fires at ${angle}°`,
-  companion: (name: string): string => `opposite ${name}`,
-  sharesCoil: (names: string): string => `on one coil with ${names}`,
-  misses: (chance: string): string => `misses: ${chance}`,
-  atRandom: (chance: string): string => `All or changing cylinders: ${chance}.`,
-  noMisfire: (chance: string): string => `No cylinder really misses: ${chance}.`,
-  key: "How to read it",
-  keyLines: [
-    [
-      "A disc is a cylinder",
-      "It fills as high as the chance that it misses; its rim is its own parts.",
-    ],
-    ["A spoke is a leg", "The way to one plug: boot, spring, plug. A jacket round it is a cable."],
-    ["A bar or a stroke is a coil", "A bar through the hub fires the two cylinders at its ends."],
-    ["The ring of the hub is a connector", "A whole ring feeds every coil."],
-    [
-      "A tie outside the discs is a gasket land",
-      "between two cylinders that are neighbours in the block.",
-    ],
-    [
-      "The circle through the discs is a set",
-      "like parts that age together. Arcs outside are a bank, the ring of degrees is the whole engine.",
-    ],
-    [
-      "Thicker and coloured is more suspect",
-      "Tap a mark to see the fault, or a fault to see its mark.",
-    ],
-  ] as readonly (readonly [string, string])[],
 };
 
 export const LEDGER = {
@@ -245,40 +188,15 @@ export const LEDGER = {
 
 export const ADD = {
   title: "Add a finding",
-  help: "In any order, at any time.",
-  topics: {
-    complaint: "Complaint",
-    "lamp and codes": "Lamp and codes",
-    "when it happens": "When it happens",
-    "sound, smell, smoke": "Sound, smell, smoke",
-    history: "History",
-    "plugs and wells": "Plugs and wells",
-    "live data": "Live data",
-    measured: "Measured",
-    tried: "Tried",
-  } as Readonly<Record<string, string>>,
-  given: "answered",
 };
 
 export const ANSWERS = {
-  title: "Answers",
-  none: "No answer yet.",
-  change: "Change",
-  remove: "Remove",
   none_: "none",
   save: "Save as a file",
-  fileName: (name: string): string => `half-order-${name}.json`,
-  anew: "Another case",
-  record: "Plugs that came out",
-  handOver: "Hand the case over",
-  glossary: "Words of the trade",
-  engine: "Change the engine",
-  hand: "What you have at hand",
-  print: "Print",
   link: (n: number): string => `Answers (${n})`,
 };
 
-export const PAGE = { nav: "Case", next: "Next check" };
+export const PAGE = { nav: "Ways", next: "Next check", more: "More" };
 
 export const UNDO = { undo: "Undo", redo: "Redo" };
 

@@ -1,10 +1,13 @@
-// Asks for the answer to a finding, by the finding's kind. It hands the answer on and keeps nothing.
+// Asks for the answer to a finding, by the finding's kind. What takes several taps is kept as a draft until
+// it is confirmed.
 import type { Answer, Engine, FindingRow } from "@half-order/core";
+import { signal } from "@preact/signals";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
-import { QUESTION } from "../text/en.ts";
+import { useEffect } from "preact/hooks";
+import { draftOf, setDraft } from "../state/draft.ts";
+import { inUnits } from "../state/figure.ts";
+import { LAZY, QUESTION } from "../text/en.ts";
 import { CodesAnswerer } from "./codes-answerer.tsx";
-import { CountsAnswerer } from "./counts-answerer.tsx";
 import { Finish, Option } from "./option.tsx";
 
 export interface AnswererProps {
@@ -12,12 +15,19 @@ export interface AnswererProps {
   readonly engine: Engine;
   /** The answer given before. */
   readonly given: Answer | undefined;
+  /** By which ticks are kept until they are confirmed, see `draftKey`. */
+  readonly draft: string;
   readonly onAnswer: (answer: Answer) => void;
-  /** Hears how many options are ticked and not confirmed. */
-  readonly onTicks?: (ticks: number) => void;
 }
 
-export function Answerer(props: AnswererProps): VNode {
+export function Answerer({ onAnswer, ...rest }: AnswererProps): VNode {
+  const props: AnswererProps = {
+    ...rest,
+    onAnswer(answer) {
+      setDraft(rest.draft, undefined);
+      onAnswer(answer);
+    },
+  };
   switch (props.row.kind) {
     case "choice":
       return <ChoiceAnswerer {...props} />;
@@ -28,63 +38,50 @@ export function Answerer(props: AnswererProps): VNode {
     case "codes":
       return <CodesAnswerer {...props} />;
     case "counts":
-      return <CountsAnswerer {...props} />;
+      return <Fetched {...props} />;
   }
 }
 
-function ChoiceAnswerer({ row, given, onAnswer }: AnswererProps): VNode {
+function ChoiceAnswerer(props: AnswererProps): VNode {
+  const { row, given, onAnswer } = props;
+  if (row.id === DRAWN) return <Fetched {...props} />;
   return (
     <div class="options">
       {Object.entries(row.options).map(([option, { say, more }]) => (
         <Option
           key={option}
-          say={say}
-          more={more}
+          say={inUnits.value(say)}
+          more={more && inUnits.value(more)}
           isGiven={given === option}
           onClick={() => onAnswer(option)}
         />
       ))}
-      {row.reading && <Figure unit={row.reading.unit} given={given} onAnswer={onAnswer} />}
+      {row.reading && <Fetched {...props} />}
     </div>
   );
 }
 
-interface FigureProps {
-  readonly unit: string;
-  readonly given: Answer | undefined;
-  readonly onAnswer: (answer: number) => void;
-}
+/** Its options are drawings. */
+const DRAWN = "plug.look";
 
-/** A measured figure in place of an option. */
-function Figure({ unit, given, onAnswer }: FigureProps): VNode {
-  const [text, setText] = useState(typeof given === "number" ? String(given) : "");
-  const [isWrong, setWrong] = useState(false);
-  const submit = (event: Event): void => {
-    event.preventDefault();
-    const value = Number(text.trim().replace(",", ".").replace("−", "-"));
-    if (text.trim() === "" || !Number.isFinite(value)) setWrong(true);
-    else onAnswer(value);
-  };
-  return (
-    <form class="figure" onSubmit={submit} noValidate>
-      <label>
-        {QUESTION.measured(unit)}
-        <input
-          inputMode="decimal"
-          value={text}
-          aria-invalid={isWrong}
-          onInput={(event) => {
-            setText(event.currentTarget.value);
-            setWrong(false);
-          }}
-        />
-      </label>
-      <button type="submit" class="small">
-        {QUESTION.use}
-      </button>
-      {isWrong && <p role="alert">{QUESTION.wrongNumber}</p>}
-    </form>
-  );
+/** Answerers that take a figure, or show drawings, are fetched when one is asked for. */
+const fetched = signal<typeof import("./measured-answerer.tsx") | "failed" | undefined>(undefined);
+
+function Fetched(props: AnswererProps): VNode {
+  useEffect(() => {
+    import("./measured-answerer.tsx").then(
+      (come) => {
+        fetched.value = come;
+      },
+      () => {
+        fetched.value = "failed";
+      },
+    );
+  }, []);
+  const come = fetched.value;
+  if (!come) return <p class="help">{LAZY.coming}</p>;
+  if (come === "failed") return <p role="alert">{LAZY.failed}</p>;
+  return <come.FetchedAnswerer {...props} />;
 }
 
 function PresenceAnswerer({ row, given, onAnswer }: AnswererProps): VNode {
@@ -102,15 +99,12 @@ function PresenceAnswerer({ row, given, onAnswer }: AnswererProps): VNode {
   );
 }
 
-function SeveralAnswerer({ row, given, onAnswer, onTicks }: AnswererProps): VNode {
-  const [seen, setSeen] = useState<ReadonlySet<string>>(
-    () => new Set(Array.isArray(given) ? (given as readonly string[]) : []),
-  );
+function SeveralAnswerer({ row, given, draft, onAnswer }: AnswererProps): VNode {
+  const before = Array.isArray(given) ? (given as readonly string[]) : [];
+  const seen = new Set(draftOf(draft) ?? before);
   const toggle = (option: string): void => {
-    const next = new Set(seen);
-    if (!next.delete(option)) next.add(option);
-    setSeen(next);
-    onTicks?.(next.size);
+    if (!seen.delete(option)) seen.add(option);
+    setDraft(draft, [...seen]);
   };
   const all = Object.keys(row.options);
   return (
@@ -118,8 +112,8 @@ function SeveralAnswerer({ row, given, onAnswer, onTicks }: AnswererProps): VNod
       {Object.entries(row.options).map(([option, { say, more }]) => (
         <Option
           key={option}
-          say={say}
-          more={more}
+          say={inUnits.value(say)}
+          more={more && inUnits.value(more)}
           isGiven={seen.has(option)}
           isSeveral
           onClick={() => toggle(option)}

@@ -4,6 +4,7 @@ import type { ComponentType, VNode } from "preact";
 import { useState } from "preact/hooks";
 import { answerOf, answersOf, engines, giveAnswer } from "../state/case.ts";
 import { type Target, type TargetKind, targetKind, targetsOf } from "../state/catalogue.ts";
+import { draftKey } from "../state/draft.ts";
 import { QUESTION } from "../text/en.ts";
 import { Answerer } from "./answerer.tsx";
 import type { MeaningProps } from "./meaning.tsx";
@@ -15,8 +16,6 @@ interface AskerProps {
   readonly suspects?: readonly CylinderName[];
   /** Given where it is told what each result would mean. */
   readonly meaning?: ComponentType<MeaningProps>;
-  /** Hears how many options are ticked and not confirmed. */
-  readonly onTicks?: (ticks: number) => void;
   readonly onAnswered: () => void;
 }
 
@@ -38,8 +37,8 @@ export function Asker(props: AskerProps): VNode {
         row={row}
         engine={engine}
         given={answerOf(row.id, cylinder)}
+        draft={draftKey(row.id, cylinder)}
         onAnswer={answer}
-        {...(props.onTicks ? { onTicks: props.onTicks } : {})}
       />
       {props.meaning && (
         <props.meaning

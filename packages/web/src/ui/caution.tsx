@@ -1,6 +1,7 @@
 // A caution, where the hand is about to go: what it is about at once, the rest of it one tap away.
-import { CAUTIONS, type CautionRow } from "@half-order/core";
+import { CAUTIONS, type CautionRow, cautionsHere } from "@half-order/core";
 import type { VNode } from "preact";
+import { atHand } from "../state/case.ts";
 import { SAFE } from "../text/en.ts";
 
 const rows = new Map<string, CautionRow>(CAUTIONS.map((row) => [row.id, row]));
@@ -28,7 +29,7 @@ interface CautionsProps {
 
 /** One stands in full; of several each is named, and all stand in full behind one tap. */
 export function Cautions({ ids, isShort }: CautionsProps): VNode | null {
-  const words = ids.map(cautionWords);
+  const words = cautionsHere(ids, atHand.value?.where).map(cautionWords);
   if (words.length === 0) return null;
   if (words.length === 1 && !isShort) return <p class="caution">{words[0]}</p>;
   return (

@@ -1,27 +1,28 @@
 // Asks for trouble codes: tap the cylinders that they name, type the rest.
 import { MISFIRE_CODES } from "@half-order/core";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
 import { DialInput } from "../diagram/dial-input.tsx";
 import { codeOf, cylinderOf, readTyped } from "../state/code.ts";
+import { draftOf, setDraft } from "../state/draft.ts";
 import { CODES } from "../text/en.ts";
 import type { AnswererProps } from "./answerer.tsx";
 import { Finish, Option } from "./option.tsx";
 
-export function CodesAnswerer({ engine, given, onAnswer, onTicks }: AnswererProps): VNode {
+export function CodesAnswerer({ engine, given, draft, onAnswer }: AnswererProps): VNode {
   const before = Array.isArray(given) ? (given as readonly string[]) : [];
   const isTapped = (code: string): boolean =>
     code === MISFIRE_CODES.several || cylinderOf(code, engine) !== undefined;
-  const [tapped, setTapped] = useState<ReadonlySet<string>>(() => new Set(before.filter(isTapped)));
-  const [text, setText] = useState(before.filter((code) => !isTapped(code)).join(" "));
+  const [text = "", ...taps] = draftOf(draft) ?? [
+    before.filter((code) => !isTapped(code)).join(" "),
+    ...before.filter(isTapped),
+  ];
+  const tapped = new Set(taps);
   const typed = readTyped(text);
   const codes = [...new Set([...[...tapped].sort(), ...typed.codes])];
   const toggle = (code: string | undefined): void => {
     if (code === undefined) return;
-    const next = new Set(tapped);
-    if (!next.delete(code)) next.add(code);
-    setTapped(next);
-    onTicks?.(next.size);
+    if (!tapped.delete(code)) tapped.add(code);
+    setDraft(draft, [text, ...tapped]);
   };
   const example = Math.min(1, engine.names.length - 1);
   return (
@@ -56,7 +57,7 @@ export function CodesAnswerer({ engine, given, onAnswer, onTicks }: AnswererProp
           spellcheck={false}
           aria-invalid={typed.wrong.length > 0}
           aria-describedby="codes-help"
-          onInput={(event) => setText(event.currentTarget.value)}
+          onInput={(event) => setDraft(draft, [event.currentTarget.value, ...tapped])}
         />
         <small id="codes-help" aria-live="polite">
           {typed.wrong.length > 0 ? CODES.wrong(typed.wrong.join(", ")) : CODES.moreHelp}

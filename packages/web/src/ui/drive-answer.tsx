@@ -2,21 +2,24 @@
 import type { DriveLevel } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { openCase, repairs } from "../state/case.ts";
+import { isClosed, repairs } from "../state/case.ts";
 import { drive, followDrive, isDriveUnknown } from "../state/drive.ts";
+import { inUnits } from "../state/figure.ts";
 import { seemsMended } from "../state/mended.ts";
 import { at, screen } from "../state/route.ts";
 import { askFrom, openQuestion } from "../state/way.ts";
 import { DRIVE } from "../text/en-drive.ts";
 import "../style/mend.css";
 
-/** The line; there is none on the drive screen, which says it itself, nor once the case is closed. */
+/** The line; there is none where the screen says it itself, nor once the case is closed. */
 export function DriveAnswer(): VNode | null {
   useEffect(followDrive, []);
-  if (screen.value === "drive" || openCase.value?.doc.closed) return null;
+  const isMended = seemsMended(repairs.value);
+  const isSaid = screen.value === "drive" || (screen.value === "proof" && isMended);
+  if (isSaid || isClosed.value) return null;
   return (
     <section class="drive-answer" aria-label={DRIVE.title} aria-live="polite">
-      <DriveLine />
+      {isMended ? <Repaired /> : <DriveLine />}
     </section>
   );
 }
@@ -45,10 +48,22 @@ function DriveLine(): VNode | null {
     <a class={`drive-line is-${level}`} href={at("drive")}>
       <Sign of={level} />
       <span>
-        {seemsMended(repairs.value) && <small>{DRIVE.before}</small>}
-        <strong>{say}</strong>
-        <small>{seemsMended(repairs.value) ? DRIVE.beforeMore : first?.reason}</small>
+        <strong>{inUnits.value(say)}</strong>
+        <small>{first && inUnits.value(first.reason)}</small>
         <u>{DRIVE.more}</u>
+      </span>
+    </a>
+  );
+}
+
+/** What was answered before a repair tells of another engine; what called for caution is asked for by the proof. */
+function Repaired(): VNode {
+  return (
+    <a class="drive-line" href={at("proof")}>
+      <Sign />
+      <span>
+        <strong>{DRIVE.repaired}</strong>
+        <u>{DRIVE.toProof}</u>
       </span>
     </a>
   );

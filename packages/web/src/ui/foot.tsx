@@ -1,25 +1,26 @@
 // The foot of a phone's screen: the way back, and what is likely so far, within reach of a thumb.
 import type { VNode } from "preact";
-import { findings } from "../state/case.ts";
+import { findings, isClosed, repairs } from "../state/case.ts";
+import { seemsMended } from "../state/mended.ts";
 import { at } from "../state/route.ts";
-import { leader } from "../state/view.ts";
+import { leader, soFar } from "../state/view.ts";
 import { ADD, ANSWERS, QUESTION, RANKING } from "../text/en.ts";
 import { chanceText } from "./chance.tsx";
 
 export function QuestionFoot({ back }: { back: string }): VNode {
-  const first = findings.value.length > 0 ? leader.value : undefined;
+  const first = soFar.value;
+  const notYet = seemsMended(repairs.value) ? RANKING.unproven : RANKING.notYet;
+  const hasRanking = findings.value.length > 0 && leader.value && !isClosed.value;
   return (
-    <nav class="foot" aria-label={RANKING.so}>
+    <nav class="foot" aria-label={QUESTION.nav}>
       <a href={back}>{QUESTION.back}</a>
-      {first ? (
+      {hasRanking ? (
         <a class="so-far" href={at("ranking")}>
-          <small>
-            {RANKING.so}, {chanceText(first.probability)}
-          </small>
-          {first.name}
+          <small>{first ? `${RANKING.so}, ${chanceText(first.probability)}` : notYet}</small>
+          {first?.name ?? RANKING.see}
         </a>
       ) : (
-        <a href={at("ranking")}>{QUESTION.skip}</a>
+        <a href={at("ranking")}>{isClosed.value ? RANKING.mended : QUESTION.skip}</a>
       )}
     </nav>
   );
@@ -36,7 +37,7 @@ export function RankingFoot(): VNode {
 
 /** Says the leader to a screen reader whenever it changes. */
 export function LeaderNews(): VNode {
-  const first = findings.value.length > 0 ? leader.value : undefined;
+  const first = soFar.value;
   return (
     <p class="vh" aria-live="polite">
       {first ? `${RANKING.so}: ${first.name}, ${chanceText(first.probability)}` : ""}

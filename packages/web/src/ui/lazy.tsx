@@ -20,13 +20,19 @@ export async function loadScreen(entry: ScreenEntry): Promise<void> {
   }
 }
 
-export function Lazy({ entry }: { entry: ScreenEntry }): VNode {
+interface LazyProps {
+  readonly entry: ScreenEntry;
+  /** Keeps its room; words that say so unless given. */
+  readonly meanwhile?: VNode;
+}
+
+export function Lazy({ entry, meanwhile }: LazyProps): VNode {
   useEffect(() => {
     void loadScreen(entry);
   }, [entry]);
   const Screen = loaded.value.get(entry);
   if (Screen) return <Screen />;
-  if (!failed.value.has(entry)) return <p class="help lazy">{LAZY.coming}</p>;
+  if (!failed.value.has(entry)) return meanwhile ?? <p class="help lazy">{LAZY.coming}</p>;
   return (
     <section class="caution lazy" role="alert">
       <p>{LAZY.failed}</p>

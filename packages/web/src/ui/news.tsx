@@ -2,8 +2,8 @@
 // wrote it, that a new version has come.
 import type { ComponentChildren, VNode } from "preact";
 import { openCase } from "../state/case.ts";
-import { saveCaseFile } from "../state/file.ts";
 import { storeTrouble, tabNews } from "../state/keep.ts";
+import { saveCaseFile } from "../state/save-file.ts";
 import { reloadToNew, update } from "../state/update.ts";
 import { ANSWERS, NEWS, STORE } from "../text/en.ts";
 

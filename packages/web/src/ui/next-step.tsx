@@ -10,8 +10,9 @@ import {
   putOff,
   putOffStep,
 } from "../state/advice.ts";
-import { atHand, findings, openCase, repairs } from "../state/case.ts";
+import { atHand, findings, repairs } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
+import { drive } from "../state/drive.ts";
 import { at, goTo } from "../state/route.ts";
 import {
   checkAddress,
@@ -28,14 +29,13 @@ import { Cautions } from "./caution.tsx";
 import { chanceText } from "./chance.tsx";
 import { Heading, Under } from "./heading.tsx";
 import { Dashed } from "./option.tsx";
-import { StepCheck, StepFacts } from "./step-check.tsx";
+import { runsEngine, StepCheck, StepFacts, sayPlace } from "./step-check.tsx";
 import { OtherSteps } from "./step-others.tsx";
 import "../style/mend.css";
 
 /** The step of the open case; on a phone in short, with the way to its own screen. */
 export function NextStepCard(): VNode | null {
   useEffect(followPlan, []);
-  if (openCase.value?.doc.closed) return <Closed />;
   if (adviceTrouble.value) {
     return (
       <p role="alert">
@@ -93,6 +93,7 @@ function Repair({ step }: { step: NextRepair }): VNode {
       </p>
       <Name>{step.name}</Name>
       <p>{MEND.cures(chanceText(step.cures))}</p>
+      {step.because && <p>{step.because}</p>}
       <a class="option is-finish" href={at("mend", ...wantedOf(step))}>
         {STEP.mend}
       </a>
@@ -127,10 +128,36 @@ function Call(): VNode {
         </p>
       )}
       <Name>{STEP.call}</Name>
-      <p>{STEP.callBody}</p>
+      {atHand.value?.where === "roadside" ? <Here /> : <p>{STEP.callBody}</p>}
       <a class="option is-finish" href={at("hand-over")}>
         {STEP.callLink}
       </a>
+    </>
+  );
+}
+
+/** Looks told of at the roadside, where nothing pays and looking still helps. */
+const LOOKS = 3;
+
+function Here(): VNode {
+  const level = drive.value?.level?.level;
+  const mustRest = level === "stop-now" || level === "do-not-drive";
+  const looks = (plan.value?.checks ?? [])
+    .filter(({ check }) => !mustRest || !runsEngine(checkRow(check)?.cautions ?? []))
+    .slice(0, LOOKS);
+  return (
+    <>
+      <p>{looks.length > 0 ? STEP.callHere : STEP.callHereOnly}</p>
+      <ul class="links">
+        {looks.map((check) => (
+          <li key={keyOfStep(check)}>
+            <a href={at(...checkAddress(check.check, check.cylinders))}>
+              {check.name}
+              <small>{[...sayPlace(check), sayMinutes(check.minutes)].join(", ")}</small>
+            </a>
+          </li>
+        ))}
+      </ul>
     </>
   );
 }
@@ -140,13 +167,17 @@ function Costs(): VNode | null {
   const now = plan.value;
   if (!now) return null;
   const spent = spentMinutes(work.value.spent, findings.value, repairs.value);
-  const saves = now.expectedMinutesWithoutChecks - now.expectedMinutes >= WORTH_TELLING;
+  // Nobody mends an engine at the roadside: hours to come would tell nothing there.
+  const isHere = atHand.value?.where === "roadside";
+  const saves = !isHere && now.expectedMinutesWithoutChecks - now.expectedMinutes >= WORTH_TELLING;
   return (
     <p class="fine">
       {spent > 0 && `${STEP.spent(sayMinutes(spent))} `}
-      {STEP.expected(sayMinutes(now.expectedMinutes))}{" "}
+      {isHere ? STEP.here : STEP.expected(sayMinutes(now.expectedMinutes))}{" "}
       {saves && `${STEP.without(sayMinutes(now.expectedMinutesWithoutChecks))} `}
-      {now.callChance >= CALL_TELLING && `${STEP.endsInCall(chanceText(now.callChance))} `}
+      {!isHere &&
+        now.callChance >= CALL_TELLING &&
+        `${STEP.endsInCall(chanceText(now.callChance))} `}
       {STEP.costs}
     </p>
   );
@@ -168,27 +199,14 @@ function More(): VNode {
           {STEP.others}
         </a>
       )}
-      {!atHand.value && (
-        <a class="act-link" href={at("hand")}>
-          {STEP.hand}
-        </a>
-      )}
+      <a class="act-link" href={at("hand")}>
+        {atHand.value ? STEP.handOther : STEP.hand}
+      </a>
       {repairs.value.length > 0 && (
         <a class="act-link" href={at("repairs")}>
           {REPAIRS.title} ({repairs.value.length})
         </a>
       )}
     </>
-  );
-}
-
-function Closed(): VNode {
-  return (
-    <section class="next" aria-label={STEP.next}>
-      <h2 class="act">{STEP.closed}</h2>
-      <a class="option is-finish" href={at("proof")}>
-        {STEP.closedLink}
-      </a>
-    </section>
   );
 }

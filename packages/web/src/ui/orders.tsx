@@ -5,7 +5,7 @@ import { changeEngine, engines } from "../state/case.ts";
 import { ranking } from "../state/thinking.ts";
 import { drawn, drawnIndex, keyOf } from "../state/view.ts";
 import { sayGroups, sayOrder } from "../text/answer.ts";
-import { RANKING } from "../text/en.ts";
+import { NOTES } from "../text/en-ranking.ts";
 import { Chance, chanceText } from "./chance.tsx";
 
 /** Orders this unlikely are not worth a line. */
@@ -20,12 +20,12 @@ export function OrdersOfRanking(): VNode | null {
     <details class="aside">
       <summary>
         <span>
-          {RANKING.orders}.{" "}
+          {NOTES.orders}.{" "}
           {first &&
-            RANKING.likeliestOrder(sayOrder(first.firingOrder), chanceText(first.probability))}
+            NOTES.likeliestOrder(sayOrder(first.firingOrder), chanceText(first.probability))}
         </span>
       </summary>
-      <p class="help">{RANKING.ordersBody(shown.length)}</p>
+      <p class="help">{NOTES.ordersBody(shown.length)}</p>
       <ul class="orders">
         {shown.map((order) => (
           <Order
@@ -50,9 +50,9 @@ function Order({ now, order }: { now: Ranking; order: OrderCandidate }): VNode {
   return (
     <li>
       <p>
-        <strong>{RANKING.ifOrder(sayOrder(order.firingOrder))}</strong>
-        {pairs && <>, {RANKING.share(pairs)}</>}
-        {first && <>. {RANKING.firstThen(first.name)}</>}
+        <strong>{NOTES.ifOrder(sayOrder(order.firingOrder))}</strong>
+        {pairs && <>, {NOTES.share(pairs)}</>}
+        {first && <>. {NOTES.firstThen(first.name)}</>}
       </p>
       <Chance of={order.probability} />
       <button
@@ -63,11 +63,11 @@ function Order({ now, order }: { now: Ranking; order: OrderCandidate }): VNode {
           drawnIndex.value = Math.max(0, index);
         }}
       >
-        {isDrawn ? RANKING.drawnOrder : RANKING.draw}
+        {isDrawn ? NOTES.drawnOrder : NOTES.draw}
       </button>
       {engine && (
         <button type="button" class="quiet" onClick={() => changeEngine(engine.profile)}>
-          {RANKING.isOrder}
+          {NOTES.isOrder}
           <span class="vh"> {sayOrder(order.firingOrder)}</span>
         </button>
       )}

@@ -3,10 +3,23 @@ import type { Problem } from "@half-order/core";
 import type { VNode } from "preact";
 import { FILE } from "../text/en.ts";
 
-export function Problems({ title, of }: { title: string; of: readonly Problem[] }): VNode {
+interface ProblemsProps {
+  readonly title: string;
+  /** What to do, in whole. */
+  readonly todo?: string;
+  readonly of: readonly Problem[];
+}
+
+export function Problems({ title, todo, of }: ProblemsProps): VNode {
   return (
     <section class="caution" role="alert">
       <strong>{title}</strong>
+      {todo && (
+        <>
+          <p>{todo}</p>
+          <small>{FILE.found}</small>
+        </>
+      )}
       <ul>
         {of.map(({ code, path, message, hint }) => (
           <li key={`${code} ${path}`}>

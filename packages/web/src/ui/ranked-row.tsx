@@ -1,7 +1,6 @@
 // One part of the ranking, and the ways in which it may have failed.
 import type { RankedFault } from "@half-order/core";
 import type { VNode } from "preact";
-import { Glyph } from "../diagram/glyph.tsx";
 import { FAULT_DETAIL } from "../screens.ts";
 import type { PartGroup } from "../state/group.ts";
 import { drawn, isChosen, isDesk, keyOf, pick, picked, placesOf, pointed } from "../state/view.ts";
@@ -9,13 +8,16 @@ import { sayPart } from "../text/answer.ts";
 import { RANKING } from "../text/en.ts";
 import { Bar, Chance } from "./chance.tsx";
 import { Lazy } from "./lazy.tsx";
+import { Sign } from "./sign.tsx";
 
 interface RankedRowProps {
   readonly of: PartGroup;
   readonly isLeader: boolean;
+  /** False while the list is just coming up. */
+  readonly hasSign: boolean;
 }
 
-export function RankedRow({ of, isLeader }: RankedRowProps): VNode | null {
+export function RankedRow({ of, isLeader, hasSign }: RankedRowProps): VNode | null {
   const engine = drawn.value;
   const [first] = of.faults;
   if (!first) return null;
@@ -42,7 +44,12 @@ export function RankedRow({ of, isLeader }: RankedRowProps): VNode | null {
         onClick={() => pick(isOpen && isChosen.value ? undefined : keyOf(first))}
       >
         {engine && (
-          <Glyph engine={engine} place={places[0] ?? first.place} cylinders={first.cylinders} />
+          <Sign
+            isDrawn={hasSign}
+            engine={engine}
+            place={places[0] ?? first.place}
+            cylinders={first.cylinders}
+          />
         )}
         <span>
           {hasMany ? sayPart(of) : first.name}

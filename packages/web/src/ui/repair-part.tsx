@@ -1,5 +1,6 @@
 // A part of a long screen under its own heading, and the two kinds of lists that such screens are made of.
 import type { ComponentChildren, VNode } from "preact";
+import { inUnits } from "../state/figure.ts";
 import { isDesk } from "../state/view.ts";
 import { Under } from "./heading.tsx";
 
@@ -28,7 +29,7 @@ export function Ordered({ of }: { of: readonly string[] }): VNode {
   return (
     <ol class="steps">
       {of.map((say) => (
-        <li key={say}>{say}</li>
+        <li key={say}>{inUnits.value(say)}</li>
       ))}
     </ol>
   );
@@ -38,7 +39,7 @@ export function Plain({ of }: { of: readonly string[] }): VNode {
   return (
     <ul class="group">
       {of.map((say) => (
-        <li key={say}>{say}</li>
+        <li key={say}>{inUnits.value(say)}</li>
       ))}
     </ul>
   );

@@ -1,7 +1,7 @@
-// The put-back list to tick, line by line in the order in which the hand does it. The ticks stay on the device.
+// The put-back list to tick, line by line in the order in which the hand does it. The ticks are part of the case.
 import type { PutBackLine } from "@half-order/core";
 import type { VNode } from "preact";
-import { isWorkKept, ONLY_AFTER, tick, work } from "../state/work.ts";
+import { ONLY_AFTER, tick, tickedOf } from "../state/work.ts";
 import { MEND } from "../text/en-mend.ts";
 import { Cautions } from "./caution.tsx";
 import { Part } from "./repair-part.tsx";
@@ -15,12 +15,11 @@ interface TicksProps {
 }
 
 export function Ticks({ of, lines, told }: TicksProps): VNode {
-  const done = work.value.ticks[of] ?? [];
+  const done = tickedOf(of);
   const left = lines.filter(({ id }) => !done.includes(id)).length;
   return (
     <Part title={MEND.putBack}>
       <p class="help">{MEND.putBackHelp}</p>
-      {!isWorkKept.value && <p class="wrong">{MEND.notKept}</p>}
       <ol class="ticks">
         {lines.map((line, i) => (
           <li key={line.id}>

@@ -61,10 +61,15 @@ export function StepCheck({ id, cylinders, isScreen = false }: StepCheckProps): 
 /** Cautions of checks that want the engine to run. */
 const RUNS: readonly string[] = ["exhaust-gas", "moving-parts"];
 
+/** True of a check with these cautions that wants the engine to run. */
+export function runsEngine(ids: readonly string[]): boolean {
+  return ids.some((id) => RUNS.includes(id));
+}
+
 /** A check with the engine running, while the answer on driving says to leave it off. */
 function Running({ ids }: { ids: readonly string[] }): VNode | null {
   const level = drive.value?.level?.level;
-  if (!ids.some((id) => RUNS.includes(id))) return null;
+  if (!runsEngine(ids)) return null;
   if (level === "stop-now") return <p class="wrong">{STEP.noStart}</p>;
   return level === "do-not-drive" ? <p class="wrong">{STEP.shortRun}</p> : null;
 }

@@ -10,8 +10,9 @@ import type {
 import type { VNode } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { putOffStep } from "../state/advice.ts";
-import { findings, giveAnswer } from "../state/case.ts";
+import { asOneStep, findings, giveAnswer } from "../state/case.ts";
 import { findingRow, suits } from "../state/catalogue.ts";
+import { draftKey } from "../state/draft.ts";
 import { at, goTo } from "../state/route.ts";
 import {
   checkAddress,
@@ -22,11 +23,13 @@ import {
   looksOf,
   servedBy,
 } from "../state/step.ts";
+import { type Disagreement, disagreement } from "../state/tried.ts";
 import { setOpen, spend } from "../state/work.ts";
 import { sayAnswer } from "../text/answer.ts";
 import { list } from "../text/en.ts";
 import { STEP } from "../text/en-mend.ts";
 import { Answerer } from "./answerer.tsx";
+import { Disagree } from "./disagree.tsx";
 import { Dashed } from "./option.tsx";
 import { Part } from "./repair-part.tsx";
 
@@ -52,15 +55,20 @@ export function CheckResults({
   if (looks.length === 0) return null;
   const open = looks.filter((look) => !givenTo(look, findings.value, engine));
   const current = looks.find((look) => keyOfLook(look, engine) === again) ?? open[0];
+  const tried = (): Disagreement | undefined =>
+    disagreement(findings.value, findingRow, check.yields);
   const note = (look: Look, answer: Finding["answer"]): void => {
-    if (planned && open.length === looks.length) begin(planned, look);
-    // An earlier answer to the same question is taken the place of.
-    const given = givenTo(look, findings.value, engine);
-    giveAnswer(look.row.id, answer, given?.cylinder ?? look.cylinder);
+    asOneStep(() => {
+      if (planned && open.length === looks.length) begin(planned, look);
+      // An earlier answer to the same question is taken the place of.
+      const given = givenTo(look, findings.value, engine);
+      giveAnswer(look.row.id, answer, given?.cylinder ?? look.cylinder);
+    });
     setAgain(undefined);
     setBegun(true);
     const left = open.filter((other) => other !== look).length;
-    if (left === 0) goTo("ranking");
+    // What speaks against another answer keeps the screen, so that it can be changed.
+    if (left === 0 && !tried()) goTo("ranking");
     // The plan is made anew with each answer: what was begun keeps the screen until it is done.
     else if (!isScreen) goTo(...checkAddress(check.id, cylinders));
   };
@@ -74,6 +82,7 @@ export function CheckResults({
           setBegun(true);
         }}
       />
+      <Disagree of={tried()} />
       {current && (
         <Ask
           key={keyOfLook(current, engine)}
@@ -139,6 +148,7 @@ function Ask({ look, engine, takesFocus, onAnswer }: AskProps): VNode {
         row={row}
         engine={engine}
         given={givenTo(look, findings.value, engine)?.answer}
+        draft={draftKey(row.id, look.cylinder)}
         onAnswer={onAnswer}
       />
     </section>

@@ -1,0 +1,177 @@
+// Where does the current of a double coil go? Through both plugs in series, drawn and in words, for either of
+// its cylinders about to fire.
+import type { Engine } from "@half-order/core";
+import type { PairFiring, PairLeg, WatchedRegime } from "@half-order/core/physics";
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { LESSON } from "../text/en-lesson.ts";
+import {
+  arrowPath,
+  CIRCUIT,
+  LEG_X,
+  leakPath,
+  legPath,
+  sparkPath,
+  WINDING,
+} from "./circuit-geometry.ts";
+import { namesOf } from "./spot.ts";
+import { hundredth } from "./words.ts";
+
+interface CircuitProps {
+  readonly engine: Engine;
+  readonly now: WatchedRegime;
+}
+
+export function Circuit({ engine, now }: CircuitProps): VNode {
+  const [turn, setTurn] = useState(0);
+  const firing = now.pair[turn] ?? now.pair[0];
+  return (
+    <section class="lesson-part">
+      <h2>{LESSON.circuit}</h2>
+      {!firing && <p>{LESSON.noPair}</p>}
+      {firing && (
+        <>
+          <p class="help">{LESSON.circuitLead}</p>
+          <p>{LESSON.inRegime(LESSON.regimes[now.regime])}</p>
+          <fieldset class="targets">
+            <legend class="vh">{LESSON.circuit}</legend>
+            {now.pair.map(({ legs }, i) => (
+              <button
+                key={legs[0].cylinder}
+                type="button"
+                class="target"
+                aria-pressed={now.pair[i] === firing}
+                onClick={() => setTurn(i)}
+              >
+                {LESSON.toFire(nameOf(engine, legs[0]))}
+              </button>
+            ))}
+          </fieldset>
+          <Drawing engine={engine} firing={firing} />
+          <InWords engine={engine} firing={firing} />
+        </>
+      )}
+    </section>
+  );
+}
+
+interface FiringProps {
+  readonly engine: Engine;
+  readonly firing: PairFiring;
+}
+
+/** The legs keep their sides whichever is to fire. */
+function Drawing({ engine, firing }: FiringProps): VNode {
+  const sides = [...firing.legs].sort((a, b) => Number(a.isReversed) - Number(b.isReversed));
+  const flows = isFlowing(firing);
+  return (
+    <svg
+      class="lesson-circuit"
+      viewBox={`0 0 ${CIRCUIT.width} ${CIRCUIT.height}`}
+      aria-hidden="true"
+    >
+      <g class={flows ? "way is-flowing" : "way"}>
+        <path d={WINDING} />
+        <path class="head" d={`M20 ${CIRCUIT.head}H${CIRCUIT.width - 20}`} />
+        {sides.map((leg, i) => (
+          <path key={leg.cylinder} d={legPath(sideOf(i), isBroken(leg))} />
+        ))}
+      </g>
+      <text x={CIRCUIT.width / 2} y={14}>
+        {LESSON.winding}
+      </text>
+      <text x={CIRCUIT.width / 2} y={CIRCUIT.head + 16}>
+        {LESSON.head}
+      </text>
+      {sides.map((leg, i) => (
+        <LegMarks key={leg.cylinder} engine={engine} leg={leg} side={sideOf(i)} flows={flows} />
+      ))}
+    </svg>
+  );
+}
+
+interface LegProps {
+  readonly engine: Engine;
+  readonly leg: PairLeg;
+  readonly side: 0 | 1;
+  readonly flows: boolean;
+}
+
+function LegMarks({ engine, leg, side, flows }: LegProps): VNode {
+  const x = LEG_X[side] + (side === 0 ? 30 : -30);
+  const anchor = side === 0 ? "at-left" : "at-right";
+  return (
+    <g>
+      {leg.state === "shorted" && <path class="leak" d={leakPath(side)} />}
+      {flows && leg.sparks && <path class="spark" d={sparkPath(side, "gap")} />}
+      {flows && isBroken(leg) && <path class="spark" d={sparkPath(side, "break")} />}
+      {flows && <path class="arrow" d={arrowPath(side, leg.isReversed)} />}
+      <text class={`plug ${anchor}`} x={x} y={106}>
+        {nameOf(engine, leg)}
+      </text>
+      <text x={x} y={124} class={anchor}>
+        {LESSON.strokeShort[leg.stroke]}
+      </text>
+      <text x={x} y={146} class={anchor}>
+        {LESSON.centreShort[centreOf(leg)]}
+      </text>
+      <text x={x} y={164} class={anchor}>
+        {leg.state === "shorted" ? LESSON.passedBy : LESSON.kilovolts(neededOf(leg))}
+      </text>
+    </g>
+  );
+}
+
+function InWords({ engine, firing }: FiringProps): VNode {
+  const { availableV, neededV, legs, silent } = firing;
+  return (
+    <ul class="lesson-says">
+      {hundredth(silent) > 0 && <li>{LESSON.silent(hundredth(silent))}</li>}
+      {legs.map((leg) => (
+        <li key={leg.cylinder}>
+          {LESSON.legSays(
+            nameOf(engine, leg),
+            LESSON.stroke[leg.stroke],
+            LESSON.centre[centreOf(leg)],
+            LESSON.leg[leg.state](neededOf(leg)),
+            leg.sparks ? LESSON.sparks : LESSON.noSpark,
+          )}
+          {leg.share > 0 && ` ${LESSON.share(leg.share)}`}
+        </li>
+      ))}
+      <li>
+        {neededV === undefined
+          ? LESSON.noLoop(availableV)
+          : LESSON.together(neededV, availableV, neededV <= availableV)}
+      </li>
+    </ul>
+  );
+}
+
+/** What the plug and a break in its leg take, V; `undefined` when nothing jumps the break. */
+function neededOf({ plugV, state, breakV }: PairLeg): number | undefined {
+  if (state === "shorted") return 0;
+  if (state === "sound") return plugV;
+  return breakV === undefined ? undefined : plugV + breakV;
+}
+
+function isBroken({ state }: PairLeg): boolean {
+  return state === "open";
+}
+
+/** Whether a current flows in most cycles. */
+function isFlowing({ neededV, availableV, silent }: PairFiring): boolean {
+  return neededV !== undefined && neededV <= availableV && silent <= 0.5;
+}
+
+function centreOf({ isReversed }: PairLeg): "positive" | "negative" {
+  return isReversed ? "positive" : "negative";
+}
+
+function nameOf(engine: Engine, { cylinder }: PairLeg): string {
+  return namesOf(engine, [cylinder])[0] ?? "";
+}
+
+function sideOf(i: number): 0 | 1 {
+  return i === 0 ? 0 : 1;
+}

@@ -1,0 +1,173 @@
+// Has the coil the voltage that the plug needs? Gap, load, plug, coil and battery to be moved, and where it
+// fails.
+import type { IgnitionKind } from "@half-order/core";
+import {
+  type BudgetCurve,
+  SPARK_RANGE,
+  type SparkSetting,
+  sparkCurve,
+} from "@half-order/core/physics";
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { sayQuantity } from "../state/unit.ts";
+import { LESSON } from "../text/en-lesson.ts";
+import { Option } from "../ui/option.tsx";
+import { Slider } from "./slider.tsx";
+import { VOLTAGE, voltagePlan } from "./voltage-geometry.ts";
+
+interface VoltageProps {
+  readonly ignition: IgnitionKind;
+  /** What the plugs of the engine should have, m. */
+  readonly gapM: number;
+  readonly hasPairs: boolean;
+}
+
+export function Voltage({ ignition, gapM, hasPairs }: VoltageProps): VNode {
+  const [moved, setMoved] = useState<Partial<SparkSetting>>({});
+  const setting: SparkSetting = {
+    gapM,
+    intakePa: SPARK_RANGE.intakePa[1],
+    isFineWire: false,
+    coilStrength: SPARK_RANGE.coilStrength[1],
+    supplyV: SPARK_RANGE.supplyV[1],
+    ...moved,
+    ignition,
+    isReversed: hasPairs && moved.isReversed === true,
+  };
+  const budget = sparkCurve(setting);
+  const move = (part: Partial<SparkSetting>): void => setMoved({ ...moved, ...part });
+  return (
+    <section class="lesson-part">
+      <h2>{LESSON.voltage}</h2>
+      <p class="help">{LESSON.voltageLead}</p>
+      <Chart budget={budget} />
+      <InWords budget={budget} />
+      <Sliders setting={setting} hasPairs={hasPairs} move={move} />
+    </section>
+  );
+}
+
+interface SlidersProps {
+  /** Only a coil with two plugs fires one of them from the wrong side. */
+  readonly hasPairs: boolean;
+  readonly setting: SparkSetting;
+  readonly move: (part: Partial<SparkSetting>) => void;
+}
+
+function Sliders({ setting, hasPairs, move }: SlidersProps): VNode {
+  return (
+    <>
+      <Slider
+        label={LESSON.gap}
+        range={SPARK_RANGE.gapM}
+        step={0.02e-3}
+        value={setting.gapM}
+        says={sayGap(setting.gapM)}
+        onMove={(gapM) => move({ gapM })}
+      />
+      <Slider
+        label={LESSON.load}
+        range={SPARK_RANGE.intakePa}
+        step={1000}
+        value={setting.intakePa}
+        says={sayQuantity(setting.intakePa / 1000, "pressure")}
+        onMove={(intakePa) => move({ intakePa })}
+      />
+      <Slider
+        label={LESSON.strength}
+        range={SPARK_RANGE.coilStrength}
+        step={0.01}
+        value={setting.coilStrength}
+        says={LESSON.strengthIs(setting.coilStrength)}
+        onMove={(coilStrength) => move({ coilStrength })}
+      />
+      <Slider
+        label={LESSON.supply}
+        range={SPARK_RANGE.supplyV}
+        step={0.1}
+        value={setting.supplyV}
+        says={LESSON.supplyIs(setting.supplyV)}
+        onMove={(supplyV) => move({ supplyV })}
+      />
+      <Option
+        say={LESSON.fineWire}
+        isGiven={setting.isFineWire}
+        isSeveral
+        onClick={() => move({ isFineWire: !setting.isFineWire })}
+      />
+      {hasPairs && (
+        <Option
+          say={LESSON.reversed}
+          isGiven={setting.isReversed}
+          isSeveral
+          onClick={() => move({ isReversed: !setting.isReversed })}
+        />
+      )}
+    </>
+  );
+}
+
+function Chart({ budget }: { budget: BudgetCurve }): VNode {
+  const { setting, here } = budget;
+  const plan = voltagePlan(budget);
+  const [right, foot] = [VOLTAGE.width - VOLTAGE.right, VOLTAGE.height - VOLTAGE.bottom];
+  const there = plan.y(here.availableV);
+  const x = plan.x(setting.gapM);
+  const own = here.plugV.map((volts) => plan.y(volts + here.seriesV));
+  return (
+    <svg
+      class="lesson-voltage"
+      viewBox={`0 0 ${VOLTAGE.width} ${VOLTAGE.height}`}
+      aria-hidden="true"
+    >
+      {plan.levels.map((volts) => (
+        <g key={volts} class="level">
+          <path d={`M${VOLTAGE.left} ${plan.y(volts)}H${right}`} />
+          <text class="at-side" x={VOLTAGE.left - 4} y={plan.y(volts)}>
+            {volts / 1000}
+          </text>
+        </g>
+      ))}
+      {plan.gaps.map((gapM) => (
+        <text key={gapM} x={Math.min(plan.x(gapM), VOLTAGE.width - 30)} y={foot + 14}>
+          {sayGap(gapM)}
+        </text>
+      ))}
+      <path class="needed" d={plan.needed} />
+      <path class="there" d={`M${VOLTAGE.left} ${there}H${right}`} />
+      <path class="here" d={`M${x} ${VOLTAGE.top}V${foot}`} />
+      <path
+        class={here.fires === "no" ? "own is-failing" : "own"}
+        d={`M${x} ${own[0]}V${own[1]}`}
+      />
+      <text class="there-word" x={VOLTAGE.left + 4} y={there - 7}>
+        {LESSON.chartThere}
+      </text>
+    </svg>
+  );
+}
+
+function InWords({ budget }: { budget: BudgetCurve }): VNode {
+  const { setting, here, failsFromM, firesToM } = budget;
+  const [low, high] = here.plugV;
+  const series = setting.ignition === "distributor" ? "rotor" : "companion";
+  return (
+    <div class="lesson-words" role="status">
+      <p>
+        <b>{LESSON.fire[here.fires]}</b> {LESSON.needs(low, high)}{" "}
+        {here.seriesV > 0 && `${LESSON.inSeries[series](here.seriesV)} `}
+        {LESSON.gives(here.availableV)}
+      </p>
+      <p>
+        {firesToM === undefined ? LESSON.firesNever : LESSON.firesTo(sayGap(firesToM))}{" "}
+        {failsFromM === undefined
+          ? LESSON.failsNever(sayGap(SPARK_RANGE.gapM[1]))
+          : LESSON.failsFrom(sayGap(failsFromM))}
+      </p>
+    </div>
+  );
+}
+
+function sayGap(gapM: number): string {
+  return sayQuantity(gapM * 1000, "gap");
+}

@@ -1,0 +1,20 @@
+// What is fetched inside a screen that is fetched itself: apart from the table of screens, which names those screens.
+import type { ScreenEntry } from "./screens.ts";
+
+/** Stands above the first question. */
+export const PLACE_ASKED: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/place.tsx")).Place,
+};
+
+/** Stands in the question screen where it is asked of each part. */
+export const PART_QUESTION: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/part-question.tsx")).PartQuestion,
+};
+
+/** Stands among the notes of a ranking while the firing order is not known. */
+export const ORDERS: ScreenEntry = {
+  frame: "panel",
+  load: async () => (await import("./ui/orders.tsx")).OrdersOfRanking,
+};

@@ -1,0 +1,8 @@
+// The words of a case file that cannot be read.
+
+export const CASE_FILE = {
+  notText: "The file could not be read.",
+  notTextHint: "Choose it again; if that fails, copy it to this device first.",
+  noTables: "The page could not load what it needs to check the file.",
+  noTablesHint: "Go online, load the page again and open the file once more.",
+};

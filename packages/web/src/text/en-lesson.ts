@@ -1,0 +1,314 @@
+// The words of the lesson: break a part of an engine and watch what physics makes of it.
+import type {
+  BrokenFigureName,
+  PlaceKind,
+  SimulatedFaultId,
+  SimulatedRegimeName,
+} from "@half-order/core/physics";
+
+const kV = (volts: number): string => `${(volts / 1000).toFixed(1)} kV`;
+const mm2 = (squareMetres: number): string => `${(squareMetres * 1e6).toFixed(1)} mm²`;
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+const jumps = (volts: number): string =>
+  volts === Number.POSITIVE_INFINITY
+    ? "nothing jumps the break"
+    : `jumping the break takes ${kV(volts)} more`;
+const gate = (of: string) => (volts: number) => `${of} lets go from ${kV(volts)} on`;
+
+/** What is said of the model, SI. */
+export interface ModelFigures {
+  readonly boreM: number;
+  readonly strokeM: number;
+  readonly inertiaKgM2: number;
+  readonly rpm: number;
+}
+
+export const LESSON = {
+  title: "Break a part and watch",
+  lead: "Choose an engine, break one part, and see which cylinders drop out, which codes are stored, and in what rhythm it shakes.",
+  model:
+    "This is a model of an ordinary petrol engine at work, not a measurement of yours. Its parts break by physics: breakdown voltage, coil energy, leaks, mixture, flywheel. Sizes and limits are those of textbooks and, where none were found, of memory. It takes no number from the tables that rank faults. Do not try it on a real engine: ignition voltage can injure, and unburnt petrol ruins the catalyst.",
+  assumes: "What the model assumes",
+  assumptions: ({ boreM, strokeM, inertiaKgM2, rpm }: ModelFigures): readonly string[] => [
+    `Every cylinder is ${Math.round(boreM * 1000)} × ${Math.round(strokeM * 1000)} mm and all turn one flywheel of ${inertiaKgM2} kg·m², whatever the engine; the shake is drawn at a warm idle of ${rpm} revolutions a minute, where a hand feels it.`,
+    "The load takes up the mean torque of each cycle; engine mounts, belts and the body are left out.",
+    "The size of the break is drawn from what is possible, until somebody would notice it and the engine still runs.",
+    "Control units differ: made-up ones with other limits read the same drive.",
+    "Coils, dwell and electrodes are those of handbooks, one set for each kind of ignition.",
+  ],
+
+  engine: "Engine",
+  caseEngine: (name: string): string => `Of the open case: ${name}`,
+  byKind: "Another, by its kind",
+  cylinders: "Cylinders",
+  ignition: "Ignition",
+  order: "Firing order",
+
+  where: "Where",
+  tapHelp: "Tap a mark of the dial to break it.",
+  groups: {
+    coil: "Coil",
+    leg: "Way to one plug: plug, boot, cable",
+    lead: "Plug cable",
+    cylinder: "Cylinder: injector, valves, rings",
+    neighbours: "Gasket between two cylinders",
+    connector: "Connector of the coils",
+    bank: "Bank",
+    set: "All plugs together",
+    engine: "Whole engine: supply, fuel, air, sensor",
+  } satisfies Record<PlaceKind, string>,
+  spots: {
+    coil: (of) => `Coil of ${of}`,
+    leg: (of) => `Way to plug ${of}`,
+    lead: (of) => `Cable of ${of}`,
+    cylinder: (of) => `Cylinder ${of}`,
+    neighbours: (of) => `Between ${of}`,
+    connector: (of) => `Connector of ${of}`,
+    bank: (of) => `Bank of ${of}`,
+    set: () => "All plugs",
+    engine: () => "Whole engine",
+  } satisfies Record<PlaceKind, (of: string) => string>,
+  how: "How it fails",
+  faults: {
+    "plug.gap-worn": "Plug: gap worn wide",
+    "plug.set-worn": "Plugs: all gaps worn wide",
+    "plug.gap-wrong": "Plug: gap bent too narrow or too wide",
+    "plug.cracked": "Plug: porcelain cracked",
+    "plug.flashover": "Plug: the spark runs down its outside",
+    "plug.fouled": "Plug: nose fouled",
+    "boot.leaking": "Boot: leaks to the metal",
+    "boot.no-contact": "Boot: no contact with the plug",
+    "well.water": "Plug well: water in it",
+    "lead.open": "Cable: broken inside",
+    "lead.leaking": "Cable: leaks through its cover",
+    "coil.half-dead": "Coil: dead, always or when hot",
+    "coil.leg-leaks": "Coil: leaks inside towards this cylinder",
+    "coil.weak": "Coil: weak",
+    "coil.single-dead": "Coil: dead, always or when hot",
+    "coil.distributor": "Coil: weak",
+    "connector.loose": "Connector: a loose contact",
+    "supply.low": "Supply of the coils: a bad contact",
+    "driver.dead": "Control unit: no longer switches this coil",
+    "trigger-wire.broken": "Trigger wire of this coil: broken",
+    "cap.cracked": "Distributor cap: cracked at this cylinder",
+    "rotor.leaking": "Rotor: leaks to its shaft",
+    "injector.dead": "Injector: dead",
+    "injector.clogged": "Injector: clogged",
+    "injector.leaking": "Injector: leaks",
+    "fuel.pressure-low": "Fuel: pressure or flow too low",
+    "intake.runner-leak": "Intake: lets air in at this cylinder",
+    "intake.hose-leak": "Intake: a hose lets air in",
+    "valve.leaking": "Valve: does not seal",
+    "gasket.between-cylinders": "Head gasket: burnt through between them",
+    "rings.worn": "Rings: worn",
+    "crank-sensor.weak": "Crankshaft sensor: signal drops out when hot",
+  } satisfies Record<SimulatedFaultId, string>,
+  again: "Break it in another size",
+
+  working: "Breaking it and driving …",
+  broke: "This could not be worked out",
+  never:
+    "In no size that was tried would somebody notice this break and the engine still run. On this engine it stops at once, or it makes no difference.",
+  result: "What comes of it",
+  what: "What exactly is broken",
+  /** `length`: the value as a length in the unit of the person. */
+  figures: {
+    "plug.gapM": (_, length) => `the gap is ${length}`,
+    "plug.arcV": gate("its porcelain"),
+    "boot.arcV": gate("the boot"),
+    "lead.arcV": gate("the cable"),
+    "tower.arcV": gate("the cap"),
+    "coil-leg.arcV": gate("the inside of the coil"),
+    "rotor.arcV": gate("the rotor"),
+    "boot.breakV": jumps,
+    "lead.breakV": jumps,
+    "plug.shuntOhm": (v) => `across its nose lie ${Math.round(v / 1000)} kΩ when cold`,
+    "well.water": (v) => `water fills ${percent(Math.min(1, v))} of what the well can hold`,
+    "coil.strength": (v) => `the coil has ${percent(v)} of its energy`,
+    "coil.off": (v) => `the coil gives nothing in ${percent(v)} of cycles, cold or hot`,
+    "coil.offCold": (v) => `cold it gives nothing in ${percent(v)} of cycles`,
+    "coil.offHot": (v) => `hot it gives nothing in ${percent(v)} of cycles`,
+    "trigger.still": (v) => `its trigger is missing in ${percent(v)} of cycles`,
+    "trigger.shaken": (v) => `shaken hard, in ${percent(v)} more`,
+    "feed.still": (v) => `its feed is open in ${percent(v)} of cycles`,
+    "feed.shaken": (v) => `shaken hard, in ${percent(v)} more`,
+    "supply.ohm": (v) => `the supply has ${v.toFixed(2)} Ω too much`,
+    "supply.still": (v) => `it opens in ${percent(v)} of cycles`,
+    "supply.shaken": (v) => `shaken hard, in ${percent(v)} more`,
+    "injector.dose": (v) => `it gives ${percent(v)} of its dose`,
+    "injector.leakKgS": (v) => `it drips ${(v * 1e6).toFixed(0)} mg a second`,
+    "fuel.pressure": (v) => `pressure is ${percent(v)} of what it should be`,
+    "fuel.pumpFlow": (v) => `the pump gives ${percent(v)} of what full load takes`,
+    "runner.areaM2": (v) => `the leak is ${mm2(v)} wide`,
+    "hose.areaM2": (v) => `the leak is ${mm2(v)} wide`,
+    "valve.areaM2": (v) => `the leak is ${mm2(v)} wide`,
+    "rings.areaM2": (v) => `the leak is ${mm2(v)} wide`,
+    "gasket.areaM2": (v) => `the leak is ${mm2(v)} wide`,
+    "crank.offHot": (v) => `hot, the signal is missing in ${percent(v)} of cycles`,
+  } satisfies Record<BrokenFigureName, (value: number, length: string) => string>,
+  wet: (share: number): string => `, wet from ${percent(share)} of that`,
+  ofCylinders: (of: string, n: number, says: string): string =>
+    `${n === 1 ? "Cylinder" : "Cylinders"} ${of}: ${says}.`,
+  ofAll: (says: string): string => `${says.charAt(0).toUpperCase()}${says.slice(1)}.`,
+
+  misses: "Who misses, and when",
+  missesHelp: "Misses in 100 cycles. Choose a way of driving: the dial and the shake follow.",
+  driving: "Driving",
+  regimes: {
+    coldStart: "Cold start",
+    coldIdle: "Idle, cold",
+    hotIdle: "Idle, warm",
+    hotRestart: "Hot restart",
+    cruise: "Steady at light load",
+    pull: "Pulling hard",
+    climb: "Climbing, dry",
+    wet: "Climbing, in rain",
+    bumps: "Bad road",
+  } satisfies Record<SimulatedRegimeName, string>,
+  mostLost: "most is lost here",
+  none: "no cylinder misses more than a sound one does",
+  all: "all cylinders miss now and then",
+  missing: (regime: string, who: string): string => `${regime}: ${who}.`,
+  one: (name: string, share: number): string => `cylinder ${name} in ${share} of 100 cycles`,
+  dark: (names: string): string => `No spark at ${names}: the petrol goes out unburnt.`,
+  lit: (names: string): string => `There is a spark at ${names}; the charge does not burn.`,
+
+  codes: "What a code reader shows",
+  codesHelp: (n: number): string =>
+    `The same drive, read by ${n} made-up control units. Not all makers store the same.`,
+  code: {
+    several: "several cylinders misfire",
+    misfire: (name: string) => `cylinder ${name} misfires`,
+    coil: (of: string) => `circuit of the coil of ${of}`,
+    injector: (name: string) => `circuit of the injector of ${name}`,
+    crank: "crankshaft sensor",
+    lean: "mixture too lean",
+    rich: "mixture too rich",
+  },
+  units: (n: number, of: number): string => `${n} of ${of}`,
+  noCodes: "None of them stores a code.",
+  lamp: "Lamp",
+  lamps: {
+    off: "off",
+    steady: "on, steady",
+    blinking: "blinking",
+    "blinked-then-steady": "blinked, then steady",
+  },
+  counters: "Misfire counters of the first of them",
+  counter: (name: string): string => `Cylinder ${name}`,
+
+  shake: "The rhythm of the shake",
+  traceHelp:
+    "Speed of the crankshaft over two turns at a warm idle, from left to right as the dial goes round clockwise. Thin: sound. Thick: with those who miss (×).",
+  trace: {
+    none: "Nobody misses here, so both lines are one.",
+    steady: (who: string, n: number): string =>
+      `Drawn is every cycle: ${who} seldom or never ${n === 1 ? "fires" : "fire"}.`,
+    seldom: (who: string): string =>
+      `Drawn is one cycle of many: ${who} misses now and then, so the jolt has no steady beat.`,
+    lost: (name: string, rpm: number) =>
+      `From the firing of ${name} to the next the engine loses ${rpm.toFixed(1)} revolutions a minute instead of gaining some.`,
+    blackout: (n: number) => `In ${n} of 100 cycles no coil fires at all: a jerk, not a rhythm.`,
+  },
+  beat: {
+    half: "It shakes once in two turns: one gap in a whole cycle of 720°.",
+    whole:
+      "It shakes once every turn: the gaps lie one turn apart, so what comes once in two turns cancels.",
+    mixed: (times: string) => `It shakes most ${times}.`,
+  },
+  times: (order: number): string =>
+    Number.isInteger(order)
+      ? order === 1
+        ? "once a turn"
+        : `${order} times a turn`
+      : order === 0.5
+        ? "once in two turns"
+        : `${2 * order} times in two turns`,
+  hertz: (hz: number, rpm: number): string =>
+    `At ${rpm} revolutions a minute that is ${hz.toFixed(1)} times a second.`,
+  orders: "All rhythms in it",
+  ordersHelp:
+    "The swing of the speed taken apart (a Fourier sum), revolutions a minute to either side.",
+  orderHead: ["How often", "A second", "Sound", "Broken"],
+  angle: "Crank angle",
+  atAngle: (degrees: number, rpm: number, who: string): string =>
+    `${degrees}°: ${rpm.toFixed(0)} revolutions a minute${who}`,
+  fires: (name: string): string => `; ${name} fired last`,
+  shouldFire: (name: string): string => `; ${name} should have fired last`,
+  nextFiring: "To the next firing",
+  turn: "Turn slowly",
+  stopTurn: "Stop turning",
+  hear: "Hear it",
+  stopHear: "Stop the sound",
+  hearHelp:
+    "One beat for each stroke that burns, at idle speed. It is the rhythm that is true, not the sound.",
+
+  circuit: "The current through both plugs",
+  circuitLead:
+    "A double coil has no end at ground: its current runs through one plug, over the head and back through the other. So it crosses both gaps, and one of them always from the wrong side.",
+  toFire: (name: string): string => `${name} is to fire`,
+  noPair: "On this engine no coil has two plugs.",
+  winding: "coil",
+  head: "head",
+  stroke: {
+    compression: "compressed charge",
+    exhaust: "exhaust",
+  },
+  centre: {
+    positive: "with its centre electrode positive",
+    negative: "with its centre electrode negative",
+  },
+  strokeShort: { compression: "compression", exhaust: "exhaust" },
+  centreShort: { positive: "+ centre", negative: "− centre" },
+  passedBy: "passed by",
+  kilovolts: (v: number | undefined): string => (v === undefined ? "way broken" : kV(v)),
+  inRegime: (regime: string): string => `As it is now: ${regime.toLowerCase()}.`,
+  leg: {
+    sound: (v: number | undefined): string => `needs ${kV(v ?? 0)}`,
+    shorted: (): string => "the current passes the gap by",
+    open: (v: number | undefined): string =>
+      v === undefined ? "the way is broken and nothing jumps it" : `needs ${kV(v)} with the break`,
+  },
+  legSays: (name: string, stroke: string, centre: string, says: string, spark: string): string =>
+    `Plug ${name}, in ${stroke}, ${centre}: ${says}; ${spark}.`,
+  sparks: "it sparks",
+  noSpark: "no spark",
+  share: (of: number): string => `${percent(of)} of the voltage falls here.`,
+  together: (needed: number, available: number, isEnough: boolean): string =>
+    `Both together need ${kV(needed)}; the coil can give ${kV(available)}${isEnough ? "." : ": too little, and neither sparks."}`,
+  noLoop: (available: number): string =>
+    `Nothing closes the loop: the coil's ${kV(available)} reach neither plug.`,
+  silent: (n: number): string =>
+    `In ${n} of 100 cycles the coil itself stays silent, and neither plug sparks. What follows is of a coil at work.`,
+
+  voltage: "Voltage needed, voltage there",
+  voltageLead:
+    "A wider gap and a denser charge need more volts; a weak coil or a low battery gives less. Where the lines cross, the spark fails.",
+  gap: "Gap",
+  load: "Pressure in the intake (load)",
+  strength: "Energy of the coil",
+  supply: "Battery",
+  strengthIs: percent,
+  supplyIs: (v: number): string => `${v.toFixed(1)} V`,
+  fineWire: "Centre electrode of fine wire",
+  reversed: "Centre electrode positive",
+  needs: (low: number, high: number): string =>
+    `The plug needs ${kV(low)} to ${kV(high)}: two published formulas, and the truth lies about between.`,
+  inSeries: {
+    rotor: (v: number) => `The gap of the rotor takes ${kV(v)} more.`,
+    companion: (v: number) => `The companion's plug, in exhaust, takes ${kV(v)} more.`,
+  },
+  gives: (v: number): string => `The coil can give ${kV(v)}.`,
+  fire: {
+    yes: "It fires.",
+    either: "It may fire or fail: the formulas disagree here.",
+    no: "It fails.",
+  },
+  failsFrom: (gap: string): string =>
+    `With everything else as set, it fails from a gap of ${gap} on.`,
+  failsNever: (most: string): string =>
+    `With everything else as set, no gap up to ${most} surely fails.`,
+  firesTo: (gap: string): string => `It surely fires up to a gap of ${gap}.`,
+  firesNever: "At no gap does it surely fire.",
+  chartThere: "there",
+} as const;

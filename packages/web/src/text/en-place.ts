@@ -1,0 +1,9 @@
+// The words of where the car stands, and with what.
+
+export const PLACE = {
+  where: "Where is the car?",
+  places: { roadside: "Roadside", driveway: "At home", workshop: "Workshop" },
+  tools: "What is with you?",
+  bare: "Bare hands",
+  few: { light: "Light", "hand tools": "Tools", "code reader": "Code reader" },
+};

@@ -1,0 +1,30 @@
+// The words of what stands beside a ranking: a conflict, what cannot be told apart, orders that may be.
+
+export const NOTES = {
+  atMark: "At the mark that was tapped",
+  conflict: "The answers disagree",
+  conflictBody: (db: string): string =>
+    `Together they are less likely than each on its own (${db} dB). One of them may be a slip, or two things are wrong. Before any part is bought, look again at:`,
+  lookAgain: "Look at it again",
+  apart: (n: number): string =>
+    n === 1 ? "Cannot be told apart yet: 1 group" : `Cannot be told apart yet: ${n} groups`,
+  apartBody: "No answer so far speaks for one against the other:",
+  or: " · ",
+  putRight: "Put right as well",
+  putRightBody: "so that the new part lives",
+  orders: "The firing order is not known",
+  ordersBody: (n: number): string => `${n} fit. What is first depends on it:`,
+  likeliestOrder: (order: string, chance: string): string => `Likeliest: ${order}, ${chance}.`,
+  ifOrder: (order: string): string => `If it is ${order}`,
+  share: (pairs: string): string => `then ${pairs} share a coil`,
+  drawnOrder: "Drawn",
+  draw: "Draw it",
+  isOrder: "It is this one",
+  firstThen: (name: string): string => `First then: ${name}.`,
+  sure: "How sure is this?",
+  sureMore: "what the first place hangs on, and how little would change it",
+  searched: (places: number): string => `${places} faults at their places weighed`,
+  unsearched: (bound: string): string => `not searched: ${bound}`,
+  estimates:
+    "The weights are estimates, not measurements. The vehicle maker's manual and licensed technicians overrule this page.",
+};

@@ -1,0 +1,109 @@
+// Answerers that are fetched when one is asked for: a figure that was measured, in the person's own unit, a count of
+// each cylinder, a look to know a plug by.
+import type { Answer } from "@half-order/core";
+import type { VNode } from "preact";
+import { useState } from "preact/hooks";
+import { draftOf, setDraft } from "../state/draft.ts";
+import {
+  fromUnit,
+  parseFigure,
+  QUANTITIES,
+  type Quantity,
+  sayFigure,
+  toUnit,
+  UNITS,
+  units,
+} from "../state/unit.ts";
+import { COUNTS, FIGURE } from "../text/en-measured.ts";
+import type { AnswererProps } from "./answerer.tsx";
+import { LookAnswerer } from "./look-answerer.tsx";
+import { Finish } from "./option.tsx";
+
+export function FetchedAnswerer(props: AnswererProps): VNode {
+  const { kind, reading } = props.row;
+  if (reading) return <Figure {...props} unit={reading.unit} />;
+  return kind === "counts" ? <CountsAnswerer {...props} /> : <LookAnswerer {...props} />;
+}
+
+interface FigureProps {
+  /** In which documents hold it. */
+  readonly unit: string;
+  readonly draft: string;
+  readonly given: Answer | undefined;
+  readonly onAnswer: (answer: number) => void;
+}
+
+/** A measured figure in place of an option. */
+function Figure({ unit, draft, given, onAnswer }: FigureProps): VNode {
+  const quantity = QUANTITIES.find((each) => UNITS[each][0] === unit);
+  const [text = ""] = draftOf(draft) ?? [
+    typeof given === "number" ? sayGiven(given, quantity) : "",
+  ];
+  const [isWrong, setWrong] = useState(false);
+  const submit = (event: Event): void => {
+    event.preventDefault();
+    const value = parseFigure(text);
+    if (value === undefined) setWrong(true);
+    else onAnswer(quantity ? fromUnit(value, quantity, units.value[quantity]) : value);
+  };
+  return (
+    <form class="figure" onSubmit={submit} noValidate>
+      <label>
+        {FIGURE.measured(quantity ? units.value[quantity] : unit)}
+        <input
+          inputMode="decimal"
+          autocomplete="off"
+          value={text}
+          aria-invalid={isWrong}
+          onInput={(event) => {
+            setDraft(draft, [event.currentTarget.value]);
+            setWrong(false);
+          }}
+        />
+      </label>
+      <button type="submit" class="small">
+        {FIGURE.use}
+      </button>
+      {isWrong && <p role="alert">{FIGURE.wrong}</p>}
+    </form>
+  );
+}
+
+function sayGiven(given: number, quantity: Quantity | undefined): string {
+  if (!quantity) return String(given);
+  const unit = units.value[quantity];
+  return sayFigure(toUnit(given, quantity, unit), unit);
+}
+
+function CountsAnswerer({ engine, given, draft, onAnswer }: AnswererProps): VNode {
+  const before = (typeof given === "object" ? given : {}) as Readonly<Record<string, number>>;
+  const texts = draftOf(draft) ?? engine.names.map((name) => String(before[String(name)] ?? ""));
+  const counts = (): Record<string, number> =>
+    Object.fromEntries(
+      engine.names.map((name, c) => [String(name), Number.parseInt(texts[c] ?? "", 10) || 0]),
+    );
+  return (
+    <div class="options">
+      <div class="counts">
+        {engine.names.map((name, c) => (
+          <label key={name} class="field">
+            {COUNTS.label(String(name))}
+            <input
+              inputMode="numeric"
+              value={texts[c]}
+              onInput={(event) => {
+                const typed = event.currentTarget.value.replace(/\D/g, "");
+                setDraft(
+                  draft,
+                  engine.names.map((_, i) => (i === c ? typed : (texts[i] ?? ""))),
+                );
+              }}
+            />
+          </label>
+        ))}
+      </div>
+      <p class="help">{COUNTS.empty}</p>
+      <Finish onClick={() => onAnswer(counts())}>{COUNTS.use}</Finish>
+    </div>
+  );
+}

@@ -1,0 +1,59 @@
+// Where does the car stand, and with what? Asked beside the first question, so that the first step can be done there.
+import type { AtHand } from "@half-order/core";
+import type { VNode } from "preact";
+import { atHand } from "../state/case.ts";
+import { chooseHand } from "../state/hand.ts";
+import { PLACE } from "../text/en-place.ts";
+
+type Where = NonNullable<AtHand["where"]>;
+type Tool = NonNullable<AtHand["tools"]>[number];
+
+export function Place(): VNode {
+  const now = atHand.value ?? {};
+  const { where, tools, ...others } = now;
+  // What was in the car says nothing of a garage.
+  const go = (place: Where): void => {
+    const stays = tools && where === place;
+    chooseHand({ ...others, ...(stays ? { tools } : {}), where: place });
+  };
+  return (
+    <div class="place">
+      <fieldset class="targets">
+        <legend>{PLACE.where}</legend>
+        {Object.entries(PLACE.places).map(([place, say]) => (
+          <Chip key={place} say={say} isOn={where === place} onClick={() => go(place as Where)} />
+        ))}
+      </fieldset>
+      {where === "roadside" && (
+        <fieldset class="targets">
+          <legend>{PLACE.tools}</legend>
+          <Chip
+            say={PLACE.bare}
+            isOn={tools?.length === 0}
+            onClick={() => chooseHand({ ...now, tools: [] })}
+          />
+          {Object.entries(PLACE.few).map(([tool, say]) => (
+            <Chip
+              key={tool}
+              say={say}
+              isOn={tools?.includes(tool as Tool) ?? false}
+              onClick={() => chooseHand({ ...now, tools: toggled(tools, tool as Tool) })}
+            />
+          ))}
+        </fieldset>
+      )}
+    </div>
+  );
+}
+
+function toggled(tools: readonly Tool[] = [], tool: Tool): readonly Tool[] {
+  return tools.includes(tool) ? tools.filter((other) => other !== tool) : [...tools, tool];
+}
+
+function Chip({ say, isOn, onClick }: { say: string; isOn: boolean; onClick: () => void }): VNode {
+  return (
+    <button type="button" class="target" aria-pressed={isOn} onClick={onClick}>
+      {say}
+    </button>
+  );
+}
