@@ -46,7 +46,7 @@ const firstFindings = new Set(
 /** The ranking; problems of the input are an answer too. */
 export function think({ profile, findings, repairs, tolerance }: Question): Thought {
   try {
-    const options = { repairs, ...(tolerance === undefined ? {} : { tolerance }) };
+    const options = { repairs, hypotheses: 0, ...(tolerance === undefined ? {} : { tolerance }) };
     return { ranking: rank(profile, findings, options), facts };
   } catch (error) {
     if (error instanceof InputError) return { problems: error.problems };

@@ -30,7 +30,7 @@ interface Mixed {
 
 const HYPOTHESES_TOLD = 10;
 
-export function mix(parts: readonly Part[]): Mixed {
+export function mix(parts: readonly Part[], hypotheses = HYPOTHESES_TOLD): Mixed {
   const faults = new Map<string, number>();
   const components = new Map<string, RankedComponent>();
   const cylinders = new Map<string, number>();
@@ -47,7 +47,7 @@ export function mix(parts: readonly Part[]): Mixed {
     cylinders,
     atRandom: sum(({ engine, posterior }) => posterior.set[randomSet(engine.names.length)] ?? 0),
     noMisfire: sum(({ posterior }) => posterior.set[0] ?? 0),
-    hypotheses: hypothesesOf(parts),
+    hypotheses: hypotheses > 0 ? hypothesesOf(parts).slice(0, hypotheses) : [],
     somethingElse: sum(({ posterior }) => posterior.fault.at(-1) ?? 0),
     unsearched: sum(({ posterior }) => posterior.unsearched),
     visited: parts.reduce((total, { posterior }) => total + posterior.visited, 0),

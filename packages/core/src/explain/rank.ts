@@ -29,6 +29,8 @@ export interface RankOptions {
   readonly knowledge?: Knowledge;
   /** What was mended so far; how the engine ran afterwards is a finding too. */
   readonly repairs?: readonly RepairDone[];
+  /** How many of the likeliest sets of faults to tell. Default 10, which is the most; 0 saves looking for them. */
+  readonly hypotheses?: number;
 }
 
 /** Faults below this are not looked at for ambiguity. */
@@ -51,7 +53,7 @@ export function rank(
   const parts = partsOf(profile, findings, options);
   const first = parts[0] as Part;
   const homes = homesOf(parts);
-  const mixed = mix(parts);
+  const mixed = mix(parts, options.hypotheses);
   const ranking = [...mixed.faults.entries()]
     .map(([key, probability]) => rankedFault(homes.get(key) as Home, probability, knowledge))
     .sort(byProbability);

@@ -14,18 +14,14 @@ export function ambiguityGroups(
   model: DiagnosisModel,
   faults: readonly number[],
 ): readonly (readonly number[])[] {
-  const rows = new Map(faults.map((f) => [f, decibanRow(model, f)]));
-  const groups: number[][] = [];
+  const groups: { readonly row: readonly number[]; readonly members: number[] }[] = [];
   for (const fault of faults) {
-    const row = rows.get(fault) ?? [];
-    const home = groups.find((group) => {
-      const first = rows.get(group[0] as number) ?? [];
-      return distance(first, row) < APART_DB;
-    });
-    if (home) home.push(fault);
-    else groups.push([fault]);
+    const row = decibanRow(model, fault);
+    const home = groups.find((group) => isNear(group.row, row));
+    if (home) home.members.push(fault);
+    else groups.push({ row, members: [fault] });
   }
-  return groups.filter((group) => group.length > 1);
+  return groups.map(({ members }) => members).filter(({ length }) => length > 1);
 }
 
 /** What each finding says of a fault that is present by itself; the misfire findings together, last. */
@@ -34,6 +30,10 @@ function decibanRow(model: DiagnosisModel, fault: number): readonly number[] {
   return [...likelihoodRow(model, fault), sets].map(decibans);
 }
 
-function distance(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((sum, value, i) => sum + Math.abs(value - (b[i] ?? 0)), 0);
+function isNear(a: readonly number[], b: readonly number[]): boolean {
+  let apart = 0;
+  for (let i = 0; i < a.length && apart < APART_DB; i++) {
+    apart += Math.abs((a[i] as number) - (b[i] as number));
+  }
+  return apart < APART_DB;
 }

@@ -3,15 +3,14 @@
 import type { Pair } from "./triples.ts";
 import { type Scale, weighPair } from "./weigh.ts";
 
-/** Faults whose summed weight is below this part of all cannot make a shared weight that matters. */
-const NEGLIGIBLE = 1e-10;
-
 export interface Summed {
   /** By fault: weight of all hypotheses that hold it. */
   readonly fault: Float64Array;
   readonly total: number;
   /** A pair with its thirds; undefined where there are none. */
   readonly pairOf: ((a: number, b: number) => Pair) | undefined;
+  /** By so much each part's probability may be off: faults that weigh no more together share nothing. */
+  readonly spare: number;
 }
 
 /** By component: weight of all hypotheses that hold at least one of its faults. */
@@ -22,11 +21,20 @@ export function componentWeights(scale: Scale, summed: Summed, most: 1 | 2 | 3):
   return Float64Array.from(members, (faults) => {
     const sum = faults.reduce((weight, f) => weight + (summed.fault[f] as number), 0);
     if (most === 1) return sum;
-    const joinable = faults.filter(
-      (f) => !model.alone[f] && (summed.fault[f] as number) > NEGLIGIBLE * summed.total,
-    );
-    return sum - sharedWeight(scale, joinable, summed.pairOf);
+    const joinable = faults.filter((f) => !model.alone[f]);
+    return sum - sharedWeight(scale, heavy(joinable, summed), summed.pairOf);
   });
+}
+
+/** Without the lightest, as long as they weigh no more together than is to spare. */
+function heavy(faults: readonly number[], { fault, total, spare }: Summed): readonly number[] {
+  const byWeight = [...faults].sort((a, b) => (fault[a] as number) - (fault[b] as number));
+  let passed = 0;
+  const first = byWeight.findIndex((f) => {
+    passed += fault[f] as number;
+    return passed > spare * total;
+  });
+  return first < 0 ? [] : byWeight.slice(first);
 }
 
 /**

@@ -52,7 +52,9 @@ export function posterior(model: DiagnosisModel, options: PosteriorOptions = {})
   const { scale, crowd } = scaleOf(model, most);
   const singles = sumSingles(scale);
   const atLeast = singles.fault.reduce((sum, weight) => sum + weight, 0);
-  const work = workOf(crowd, (tolerance * atLeast) / (OFF * (1 + tolerance)));
+  const forParts = FOR_PARTS * tolerance;
+  const forSums = tolerance - forParts;
+  const work = workOf(crowd, (forSums * atLeast) / (OFF * (1 + forSums)));
   if (most >= 2) sumPairs(work);
   if (most >= 3) sumTriples(work);
   if (most >= 2) addOffered(work);
@@ -72,7 +74,11 @@ export function posterior(model: DiagnosisModel, options: PosteriorOptions = {})
     fault: faultShares,
     // most callers never ask for these two
     get component() {
-      component ??= componentWeights(scale, { fault, total, pairOf: pairs }, most).map(share);
+      component ??= componentWeights(
+        scale,
+        { fault, total, pairOf: pairs, spare: forParts },
+        most,
+      ).map(share);
       return component;
     },
     get best() {
@@ -84,7 +90,7 @@ export function posterior(model: DiagnosisModel, options: PosteriorOptions = {})
       return best;
     },
     set: set.map(share),
-    unsearched: (OFF * leftOut) / (total - leftOut),
+    unsearched: (OFF * leftOut) / (total - leftOut) + forParts,
     visited: hypothesesUpTo(model, most),
     entropyBits: entropyBits(faultShares),
     total,
@@ -96,6 +102,9 @@ export function posterior(model: DiagnosisModel, options: PosteriorOptions = {})
  * is off by at most so many times the part of the terms in the whole.
  */
 const OFF = 4;
+
+/** So much of what may stay out is for the faults that a part's sum passes over, see component.ts. */
+const FOR_PARTS = 0.01;
 
 /** Number of hypotheses of up to `most` faults. */
 function hypothesesUpTo({ faults, alone }: DiagnosisModel, most: number): number {

@@ -5,7 +5,7 @@ import { computed, effect, signal } from "@preact/signals";
 import type { Advice, AdviceQuestion, Wanted } from "./advising.ts";
 import { atHand, caseId, findings, openCase, profile, repairs } from "./case.ts";
 import { Thinker } from "./thinker.ts";
-import { thread } from "./thinking.ts";
+import { isWeighing, thread } from "./thinking.ts";
 import { units } from "./unit.ts";
 import { work } from "./work.ts";
 
@@ -77,6 +77,7 @@ export function followPlan(): () => void {
     if (of.every((part, i) => part === planned[i])) return;
     isPlanning.value = true;
     const look = async (patienceMs: number): Promise<number> => {
+      await weighed();
       const began = performance.now();
       const advice = await ask({
         kind: "next",
@@ -98,6 +99,19 @@ export function followPlan(): () => void {
       })
       .catch(report);
   });
+}
+
+/** Settles once the ranking has come: a phone has few cores, and its owner waits for that first. */
+async function weighed(): Promise<void> {
+  // By then everything that the same change calls for has begun.
+  await Promise.resolve();
+  let stop = (): void => undefined;
+  await new Promise<void>((settle) => {
+    stop = isWeighing.subscribe((is) => {
+      if (!is) settle();
+    });
+  });
+  stop();
 }
 
 /** `key`: see `putOffKey`. */
