@@ -252,6 +252,23 @@ describe("the sensitivity of a ranking", () => {
     }
   });
 
+  it("lets a fault gain from bringing the answer more often, whatever was looked for and not seen", () => {
+    const tern = profileById("demo.tern");
+    if (!tern) throw new Error("demo.tern is gone");
+    const codes = [
+      { finding: "codes", answer: ["P0302", "P0305"] },
+      { finding: "connector.lock", cylinder: 2, answer: "loose" },
+    ];
+    const typeOf = (key: string): string => key.split("@")[0] as string;
+    const cases = [sensitivity(tern, codes, { shakes: 0 }), told];
+    const flips = cases.flatMap((each) => each.flips).filter(({ of }) => of === "answer");
+    expect(flips.map(({ moveDb }) => Math.sign(moveDb))).toEqual(expect.arrayContaining([-1, 1]));
+    for (const { fault, first, moveDb, from, to } of flips) {
+      expect(Math.sign(to - from)).toBe(Math.sign(moveDb));
+      expect(typeOf(first) === typeOf(fault)).toBe(moveDb > 0);
+    }
+  });
+
   it("refuses what a ranking refuses", () => {
     expect(() => sensitivity(profile, [{ finding: "no-such", answer: "yes" }])).toThrow(InputError);
   });

@@ -30,7 +30,10 @@ export interface NamedFlip {
   /** For an answer: which. */
   readonly finding?: string;
   readonly cylinder?: CylinderName;
-  /** Odds (`prior`) or a probability (`answer`), now and where the first place changes hands. */
+  /**
+   * Odds (`prior`), or how likely the answer as it was given is with the fault (`answer`), now and where the
+   * first place changes hands. Of what was looked for and not seen: how likely it is not to be seen.
+   */
   readonly from: number;
   readonly to: number;
   /** Decibans of odds between the two; the sign says whether it rises or falls. */
@@ -101,7 +104,9 @@ export function sensitivity(
     .filter((looked) => looked.fault === leader || mayLead(compiled.model, looked, now))
     .flatMap(({ weight, fault, answer }) => {
       const found = flip(compiled.model, weight, how);
-      return found ? [named(compiled, findings, { fault, answer, found })] : [];
+      if (!found) return [];
+      const said = isAbsence(compiled.model, weight) ? complement(found) : found;
+      return [named(compiled, findings, { fault, answer, found: said })];
     });
   const random = randomOf(seed);
   return {
@@ -189,6 +194,15 @@ function usualSet({ atomStart, atomChance, atomSet }: Compiled["model"], fault: 
   const start = atomStart[fault] as number;
   const chances = atomChance.subarray(start, atomStart[fault + 1]);
   return atomSet[start + chances.indexOf(Math.max(...chances))] as number;
+}
+
+/** True where the number is the chance of a sight that was not had. */
+function isAbsence({ observations }: DiagnosisModel, weight: Weight): boolean {
+  return weight.kind === "sign" && observations[weight.observation]?.form === "not-seen";
+}
+
+function complement({ from, to, moveDb, first }: Flip): Flip {
+  return { from: 1 - from, to: 1 - to, moveDb: -moveDb, first };
 }
 
 function named(

@@ -141,7 +141,7 @@ export const DRIVE_RULES: readonly DriveRuleRow[] = [
     when: { finding: "lamp", is: ["blinking"] },
     reason: "The lamp blinks for as long as the misfire can ruin the catalyst.",
     lifts:
-      "It blinks only when pulling hard and is steady or off at light throttle: answer that instead.",
+      "It blinks only when pulling hard, and no longer at light throttle: then the answer is that it blinked, and is now steady or out.",
     never: ["wait for the lamp to calm down while driving on"],
     cautions: ["blinking-lamp"],
     grounds: PRACTICE,
