@@ -30,6 +30,7 @@ import {
   resultAfter,
 } from "../../packages/web/src/state/proof.ts";
 import {
+  atAllPlaces,
   checkAddress,
   givenTo,
   keyOfStep,
@@ -109,6 +110,14 @@ describe("the offered step", () => {
     const many = planOf(first, { checks: [first, check("a", [3]), second, check("b", [4])] });
     expect(otherChecks(many, first)).toEqual([second]);
     expect(otherChecks(many, mend)).toEqual([first, second]);
+  });
+
+  it("is told once where it is the same at several places, with all of them", () => {
+    const told = atAllPlaces([check("a", [2, 5]), check("b", []), check("a", [1, 5])]);
+    expect(told.map((each) => [each.check, each.cylinders])).toEqual([
+      ["a", [2, 5, 1]],
+      ["b", []],
+    ]);
   });
 });
 

@@ -11,6 +11,7 @@ import {
   wearReport,
 } from "@half-order/core";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { mendedLines } from "../../packages/web/src/hand-over/mended.ts";
 import {
   answerLines,
   cautionsOf,
@@ -117,6 +118,32 @@ describe("a repair in words", () => {
 
   it("is its id where this page does not know it", () => {
     expect(sayRepair({ repair: "repair.later" }, undefined, engine)).toBe("repair.later");
+  });
+});
+
+describe("what was mended", () => {
+  const engine = resolveEngine(tern);
+  const [bad, good] = ["2026-05-01T10:00:00.000Z", "2026-05-02T10:00:00.000Z"];
+  const repairs = [
+    { repair: "repair.plug-set", result: "same", when: bad },
+    { repair: "repair.rail", result: "cured", when: good },
+  ] as const;
+  const drives = [bad, good, good].map((of) => ({ of, misfire: "none", when: of }) as const);
+  const doc = { halfOrderCase: 1, engine: tern, findings: [], repairs } as const;
+
+  it("ends with the drives that proved it, and with those of no other repair", () => {
+    const lines = mendedLines({ ...doc, work: { drives } }, engine);
+    expect(lines.map(({ answer }) => answer)).toEqual([
+      "it changed nothing",
+      "then it ran well",
+      "clean; clean",
+    ]);
+  });
+
+  it("tells of no drive where none was driven, or none after a cure", () => {
+    expect(mendedLines(doc, engine)).toHaveLength(2);
+    const failed = { ...doc, repairs: repairs.slice(0, 1), work: { drives } };
+    expect(mendedLines(failed, engine)).toHaveLength(1);
   });
 });
 

@@ -148,6 +148,9 @@ describe("a number that would change the first place", () => {
     expect(sayFlip({ ...flip, of: "prior" }, name)).toBe(
       "“B@1” would be first if “A@1” were 4.0 times as rare.",
     );
+    expect(sayFlip({ ...flip, of: "prior", moveDb: 6, first: "a@1" }, name)).toBe(
+      "“A@1” would be first if it were 4.0 times as common.",
+    );
     const rising = { ...flip, of: "answer", moveDb: 2, to: 0.6, first: "a@1" } as const;
     expect(sayFlip(rising, name)).toMatch(/1.6 times the odds. That is no more than estimates/);
     expect(sayFlip(rising, name)).toMatch(/“A@1” would be first if it brought/);

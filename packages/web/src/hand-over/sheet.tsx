@@ -13,6 +13,7 @@ import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
 import type { Look } from "../diagram/mark.tsx";
 import { checkRow, findingRow } from "../state/catalogue.ts";
+import { seemsMended } from "../state/mended.ts";
 import { faultWords, hasAllFindings } from "../state/prose.ts";
 import { sayEngine, sayProfile } from "../text/answer.ts";
 import { LAZY, NAME, RANKING } from "../text/en.ts";
@@ -45,7 +46,7 @@ export interface SheetProps {
 export function Sheet(props: SheetProps): VNode {
   const { doc, engine, ranking, look, children } = props;
   // Rows that are not whole yet would be without their questions.
-  const lines = hasAllFindings() ? answerLines(doc.findings, findingRow) : undefined;
+  const lines = hasAllFindings() ? answerLines(doc.findings, findingRow, engine) : undefined;
   return (
     <article class="sheet">
       <SheetHead {...props} />
@@ -63,7 +64,7 @@ export function Sheet(props: SheetProps): VNode {
       </div>
       <div class="sheet-body">
         <section>
-          <h2>{doc.findings.length > 0 ? SHEET.remains : SHEET.before}</h2>
+          <h2>{likelyTitle(doc)}</h2>
           {ranking ? <Likely ranking={ranking} /> : <p>{SHEET.weighing}</p>}
         </section>
         <section>
@@ -85,13 +86,19 @@ export function Sheet(props: SheetProps): VNode {
   );
 }
 
+/** Once the last repair seems to have cured, the answers tell of the engine before it. */
+function likelyTitle({ findings, repairs = [] }: CaseDocument): string {
+  if (findings.length === 0) return SHEET.before;
+  return seemsMended(repairs) ? RANKING.was : SHEET.remains;
+}
+
 function SheetHead({ doc, engine, changed, driving }: SheetProps): VNode {
   const name = sayProfile(doc.engine);
   const facts = sayEngine(engine.profile);
   return (
     <header class="sheet-head">
       <p class="fine">
-        {NAME}: {SHEET.about}, {SHEET.on(sayMoment(changed))}
+        {NAME}: {doc.closed ? SHEET.aboutMended : SHEET.about}, {SHEET.on(sayMoment(changed))}
       </p>
       <h2 class="title">{doc.title ?? name}</h2>
       <p>{[...(doc.title ? [name] : []), ...(facts === name ? [] : [facts])].join(", ")}</p>

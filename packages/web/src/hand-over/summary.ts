@@ -55,6 +55,7 @@ export interface AnswerLines {
 export function answerLines(
   findings: readonly Finding[],
   rowOf: (id: string) => FindingRow | undefined,
+  engine?: Engine,
 ): AnswerLines {
   const groups = new Map<string, Finding[]>();
   for (const finding of findings) {
@@ -67,7 +68,10 @@ export function answerLines(
     const [first] = same;
     if (!first) continue;
     const row = rowOf(first.finding);
-    const line = { asked: sayAskedOfAll(row, first, same), answer: sayAnswer(row, first.answer) };
+    const line = {
+      asked: sayAskedOfAll(row, first, same, engine),
+      answer: sayAnswer(row, first.answer),
+    };
     (row && CHECKED.has(row.topic) ? checked : does).push(line);
   }
   return { does, checked };
@@ -77,8 +81,9 @@ function sayAskedOfAll(
   row: FindingRow | undefined,
   first: Finding,
   same: readonly Finding[],
+  engine: Engine | undefined,
 ): string {
-  if (first.cylinder === undefined) return sayAsked(row, first);
+  if (first.cylinder === undefined || same.length === 1) return sayAsked(row, first, engine);
   const cylinders = same.flatMap(({ cylinder }) => cylinder ?? []);
   return sayAsked(row, { finding: first.finding, cylinder: list(cylinders) });
 }

@@ -55,7 +55,7 @@ function Soon({ of }: { of: DriveAdvice }): VNode {
   return (
     <>
       {of.ask && <AskLamp isKnown={of.level !== undefined} finding={of.ask} />}
-      <Cautions ids={of.cautions} />
+      <Cautions ids={of.cautions} isShort={of.level !== undefined} />
       {of.level && (
         <Part title={DRIVE_IN_FULL.steps}>
           <Ordered of={of.level.steps} />
@@ -79,7 +79,7 @@ function Whole({ of }: { of: DriveAdvice }): VNode {
           {DRIVE.before} {DRIVE.beforeMore}
         </p>
       )}
-      <Cautions ids={of.cautions} />
+      <Cautions ids={of.cautions} isShort={of.level !== undefined} />
       {level && (
         <Part title={DRIVE_IN_FULL.steps}>
           <Ordered of={level.steps} />

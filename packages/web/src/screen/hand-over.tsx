@@ -5,10 +5,12 @@ import { QrSquare, Share, useCaseLink } from "../hand-over/share.tsx";
 import { Sheet } from "../hand-over/sheet.tsx";
 import { openCase } from "../state/case.ts";
 import { drive, followDrive } from "../state/drive.ts";
+import { seemsMended } from "../state/mended.ts";
 import { saveCaseFile } from "../state/save-file.ts";
 import { isWeighing, ranking } from "../state/thinking.ts";
 import { drawn, look } from "../state/view.ts";
 import { ANSWERS } from "../text/en.ts";
+import { DRIVE } from "../text/en-drive.ts";
 import { LINK, SHEET } from "../text/en-hand-over.ts";
 import { Heading } from "../ui/heading.tsx";
 import "../style/hand-over.css";
@@ -19,7 +21,8 @@ export function HandOver(): VNode | null {
   const engine = drawn.value;
   const link = useCaseLink(kept?.doc);
   useEffect(followDrive, []);
-  const driving = drive.value?.level?.say;
+  // What was answered before the repair tells of another engine.
+  const driving = seemsMended(kept?.doc.repairs ?? []) ? DRIVE.repaired : drive.value?.level?.say;
   if (!kept || !engine) return null;
   return (
     <section class="hand-over">

@@ -5,6 +5,7 @@ import { useState } from "preact/hooks";
 import { CONFLICT, FAULT_DETAIL } from "../screens.ts";
 import { findings, repairs } from "../state/case.ts";
 import { drafted } from "../state/draft.ts";
+import { drive } from "../state/drive.ts";
 import type { PartGroup } from "../state/group.ts";
 import { seemsMended } from "../state/mended.ts";
 import { breakdown, isWeighing, problems, ranking } from "../state/thinking.ts";
@@ -67,7 +68,7 @@ function Ranked({ now }: { now: Ranking }): VNode {
   const place = shown.filter(({ probability }) => probability > now.somethingElse).length;
   return (
     <>
-      <Cautions ids={now.cautions} />
+      <Cautions ids={now.cautions} isShort={drive.value?.level !== undefined} />
       {now.fit.suspect && <Lazy entry={CONFLICT} />}
       <ol class="ranked">
         {engine && shown.slice(0, place).map(row)}

@@ -111,7 +111,7 @@ function step(from: Way, to: Way): void {
   if (!kept || !doc) return;
   openCase.value = {
     ...kept,
-    changed: Date.now(),
+    changed: laterThan(kept),
     doc,
     [from]: kept[from]?.slice(0, -1),
     [to]: [...(kept[to] ?? []), kept.doc],
@@ -214,11 +214,16 @@ export function changeCase(edit: (doc: CaseDoc) => CaseDoc): void {
   if (!kept) return;
   openCase.value = {
     ...kept,
-    changed: Date.now(),
+    changed: laterThan(kept),
     doc: edit(kept.doc),
     past: [...(kept.past ?? []), kept.doc].slice(-MOST_STEPS),
     future: [],
   };
+}
+
+/** Now, but never the moment of the change before: of two writings the later one is told by it. */
+function laterThan({ changed }: KeptCase): number {
+  return Math.max(Date.now(), changed + 1);
 }
 
 /** Makes all that is changed within it one step back and forth. */

@@ -1,16 +1,17 @@
 // The next step as the page shows it: what is offered when something was put off, what is looked at, what it
 // has cost so far.
-import type {
-  CheckOutcome,
-  CylinderName,
-  Engine,
-  Finding,
-  FindingRow,
-  Next,
-  NextCheck,
-  NextRepair,
-  NextStep,
-  RepairDone,
+import {
+  type CheckOutcome,
+  type CylinderName,
+  type Engine,
+  type Finding,
+  type FindingRow,
+  type Next,
+  type NextCheck,
+  type NextRepair,
+  type NextStep,
+  type RepairDone,
+  servedBy,
 } from "@half-order/core";
 import type { SpentTime } from "@half-order/core/wire";
 
@@ -60,6 +61,16 @@ export function otherChecks(plan: Next, step: NextStep): readonly NextCheck[] {
   return plan.checks.filter(({ check }) => !taken.has(check) && taken.add(check));
 }
 
+/** Each check once, at all the places at which the list has it. */
+export function atAllPlaces(checks: readonly NextCheck[]): readonly NextCheck[] {
+  const ids = [...new Set(checks.map(({ check }) => check))];
+  return ids.flatMap((id) => {
+    const like = checks.filter(({ check }) => check === id);
+    const cylinders = [...new Set(like.flatMap((each) => each.cylinders))];
+    return like.slice(0, 1).map((each) => ({ ...each, cylinders }));
+  });
+}
+
 /** The questions of a check at some cylinders; one coil or connector is asked about once. */
 export function looksOf(
   rows: readonly FindingRow[],
@@ -73,24 +84,9 @@ export function looksOf(
   return looks.filter((_, i) => keys.indexOf(keys[i] ?? "") === i);
 }
 
-/** Cylinders, by index, that one answer is about: all that the coil fires, that the connector feeds. */
-export function servedBy(engine: Engine, { row, cylinder }: Look): readonly number[] {
-  const c = engine.names.findIndex((name) => String(name) === String(cylinder));
-  switch (row.scope) {
-    case "engine":
-      return [];
-    case "coil":
-      return engine.groups[engine.groupOf[c] ?? -1] ?? [c];
-    case "connector":
-      return engine.connectors.find(({ cylinders }) => cylinders.includes(c))?.cylinders ?? [c];
-    case "cylinder":
-      return [c];
-  }
-}
-
 /** Looks with one key are about the same thing. */
 export function keyOfLook(look: Look, engine: Engine): string {
-  return [look.row.id, ...servedBy(engine, look)].join(" ");
+  return [look.row.id, ...servedBy(engine, look.row.scope, look.cylinder)].join(" ");
 }
 
 /** What was answered already, at whichever cylinder of the same coil or connector. */

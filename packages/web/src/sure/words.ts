@@ -28,6 +28,7 @@ export function sayFlip(
   const times = sayTimes(10 ** (Math.abs(moveDb) / 10));
   const near = Math.abs(moveDb) <= USUAL_DB ? ` ${SURE.within}` : "";
   if (of === "prior") {
+    if (first === fault) return SURE.commonerItself(name(fault), times) + near;
     const say = moveDb < 0 ? SURE.rarer : SURE.commoner;
     return say(name(fault), times, name(first)) + near;
   }

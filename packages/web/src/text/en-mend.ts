@@ -31,7 +31,7 @@ export const STEP = {
   outcomes: "What each result would mean",
   outcomesHelp: "How likely it is, and what would then come first.",
   anythingElse: "Anything else",
-  rarer: (n: number): string => `${n} rarer results`,
+  rarer: (n: number): string => (n === 1 ? "1 rarer result" : `${n} rarer results`),
   thenFirst: (name: string, chance: string): string => `then first: ${name}, ${chance}`,
   steps: "How",
   found: "What did you find?",
@@ -48,7 +48,7 @@ export const STEP = {
   here: "Only what can be done at the roadside is offered. The rest is for a yard or a workshop.",
   without: (minutes: string): string => `With no further check: ${minutes}.`,
   endsInCall: (chance: string): string =>
-    `With repairs alone it ends with a professional in ${chance}.`,
+    `With repairs alone, the chance that it ends with a professional: ${chance}.`,
   costs: "All of it is an estimate.",
   check: "Check",
   checks: "Other checks",
@@ -64,13 +64,23 @@ export const STEP = {
   } satisfies Record<Withheld["why"], string>,
   hand: "Say what is at hand: place, tools, skill",
   handOther: "Something else is at hand now",
-  noStart: "Not now: the engine must stay off. Leave every check that needs it running.",
-  shortRun:
-    "This is not driving, and still hard on the catalyst: start it for this check alone, in the open, for a minute at most. Not at all when it smells of petrol, smokes or knocks.",
+  /** Of a check with the engine running, by what is said of driving. */
+  running: {
+    "stop-now": "Not now: the engine must stay off. Leave every check that needs it running.",
+    "do-not-drive":
+      "This is not driving, and still hard on the catalyst: start it for this check alone, in the open, for a minute at most. Not at all when it smells of petrol, smokes or knocks.",
+  },
+  /** Of a check with the engine off that ends with a start or a drive. */
+  trial: {
+    "stop-now": "The engine must stay off: leave out the start and the drive of this check.",
+    "do-not-drive":
+      "Where this asks for a start or a drive: do not drive. Let it idle in the open, for a minute at most, and not at all when it smells of petrol, smokes or knocks.",
+  },
   repair: "Repair",
   price: (price: string): string => `parts for about ${price}`,
   mend: "How it is mended, and put back",
-  call: "Take it to a professional",
+  prove: "To the drives that prove it",
+  call: "Have a professional look at it",
   callBody:
     "With what is at hand no further check and no repair pays. Somebody with the right tools comes out cheaper.",
   callHere:

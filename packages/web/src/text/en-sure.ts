@@ -62,6 +62,8 @@ export const SURE = {
     `“${first}” would be first if “${fault}” were ${times} times as rare.`,
   commoner: (fault: string, times: string, first: string): string =>
     `“${first}” would be first if “${fault}” were ${times} times as common.`,
+  commonerItself: (fault: string, times: string): string =>
+    `“${fault}” would be first if it were ${times} times as common.`,
   commonFirm:
     "It would have to be wrong by more than a factor of a thousand to change the first place.",
 

@@ -42,7 +42,7 @@ export const SAFE = {
   title: "Stopped somewhere safe?",
   /** The caution that belongs to the title. */
   caution: "traffic",
-  inFull: "Read them in full",
+  inFull: "Read in full",
 };
 
 export const PICK = {
@@ -168,6 +168,7 @@ export const RANKING = {
   partOf: (part: string, of: string): string => `${part} of ${of}`,
   likeliest: (name: string, others: number): string =>
     `${name}, or ${others === 1 ? "one other way" : `${others} other ways`}`,
+  ways: "Above: failed in whatever way. Here: each way by itself.",
   each: "each",
   weighing: "Weighing …",
   cannot: "This case cannot be ranked",

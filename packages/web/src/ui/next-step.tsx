@@ -13,8 +13,10 @@ import {
 import { atHand, findings, repairs } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
 import { drive } from "../state/drive.ts";
+import { seemsMended } from "../state/mended.ts";
 import { at, goTo } from "../state/route.ts";
 import {
+  atAllPlaces,
   checkAddress,
   keyOfStep,
   offered,
@@ -55,7 +57,7 @@ export function NextStepCard(): VNode | null {
         {isPlanning.value ? STEP.planning : ""}
       </p>
       {now && <Step step={offered(now, putOff.value)} />}
-      {now && <Costs />}
+      {now && !seemsMended(repairs.value) && <Costs />}
       {now && <More />}
     </section>
   );
@@ -67,7 +69,7 @@ function Step({ step }: { step: NextStep }): VNode {
     case "call":
       return <Call />;
     case "repair":
-      return <Repair step={step} />;
+      return isToProve(step) ? <Prove step={step} /> : <Repair step={step} />;
     case "check":
       if (isDesk.value) return <StepCheck key={key} id={step.check} cylinders={step.cylinders} />;
       return (
@@ -110,6 +112,28 @@ function Repair({ step }: { step: NextRepair }): VNode {
   );
 }
 
+function isToProve({ isMade }: NextRepair): boolean {
+  return isMade === true && seemsMended(repairs.value);
+}
+
+/** It runs right since it was mended: what is left is to drive, and to say how that went. */
+function Prove({ step }: { step: NextRepair }): VNode {
+  return (
+    <>
+      {!isDesk.value && (
+        <p class="facts">
+          <strong>{STEP.next}</strong>
+        </p>
+      )}
+      <Name>{step.name}</Name>
+      {step.because && <p>{step.because}</p>}
+      <a class="option is-finish" href={at("proof")}>
+        {STEP.prove}
+      </a>
+    </>
+  );
+}
+
 /** On a desk it stands under a heading of its own. */
 function Name({ children }: { children: string }): VNode {
   return (
@@ -142,7 +166,7 @@ const LOOKS = 3;
 function Here(): VNode {
   const level = drive.value?.level?.level;
   const mustRest = level === "stop-now" || level === "do-not-drive";
-  const looks = (plan.value?.checks ?? [])
+  const looks = atAllPlaces(plan.value?.checks ?? [])
     .filter(({ check }) => !mustRest || !runsEngine(checkRow(check)?.cautions ?? []))
     .slice(0, LOOKS);
   return (
@@ -192,7 +216,7 @@ const CALL_TELLING = 0.1;
 function More(): VNode {
   return (
     <>
-      {isDesk.value ? (
+      {isDesk.value && !seemsMended(repairs.value) ? (
         <OtherSteps depth={2} />
       ) : (
         <a class="act-link" href={at("checks")}>

@@ -1,11 +1,18 @@
 // A check at its place on this engine: cautions before the steps, what each result would mean before one starts.
-import type { CylinderName, Finding, FindingRow, NextCheck } from "@half-order/core";
+import {
+  type CheckRow,
+  type CylinderName,
+  type Finding,
+  type FindingRow,
+  type NextCheck,
+  servedBy,
+} from "@half-order/core";
 import type { VNode } from "preact";
 import { plan } from "../state/advice.ts";
 import { checkRow, findingRow } from "../state/catalogue.ts";
 import { drive } from "../state/drive.ts";
 import { stepsOf } from "../state/prose.ts";
-import { keyAt, keyOfStep, offInShort, servedBy, toldOutcomes } from "../state/step.ts";
+import { keyAt, keyOfStep, offInShort, toldOutcomes } from "../state/step.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { setOpen } from "../state/work.ts";
 import { sayAnswer } from "../text/answer.ts";
@@ -46,7 +53,7 @@ export function StepCheck({ id, cylinders, isScreen = false }: StepCheckProps): 
       ) : (
         <h3 class="act">{check.name}</h3>
       )}
-      <Running ids={check.cautions} />
+      <Running check={check} />
       <Cautions ids={check.cautions} />
       {planned && planned.opens.length > 0 && <Opens of={planned} depth={depth} />}
       <Part title={STEP.steps} depth={depth}>
@@ -66,12 +73,13 @@ export function runsEngine(ids: readonly string[]): boolean {
   return ids.some((id) => RUNS.includes(id));
 }
 
-/** A check with the engine running, while the answer on driving says to leave it off. */
-function Running({ ids }: { ids: readonly string[] }): VNode | null {
+/** A check that runs the engine, or ends with a start or a drive, while the answer on driving forbids it. */
+function Running({ check }: { check: CheckRow }): VNode | null {
   const level = drive.value?.level?.level;
-  if (!runsEngine(ids)) return null;
-  if (level === "stop-now") return <p class="wrong">{STEP.noStart}</p>;
-  return level === "do-not-drive" ? <p class="wrong">{STEP.shortRun}</p> : null;
+  if (level !== "stop-now" && level !== "do-not-drive") return null;
+  const isTrial = check.yields.some((id) => findingRow(id)?.topic === "tried");
+  const words = runsEngine(check.cautions) ? STEP.running : isTrial ? STEP.trial : undefined;
+  return words ? <p class="wrong">{words[level]}</p> : null;
 }
 
 interface StepFactsProps {
@@ -106,7 +114,7 @@ export function sayPlace({
   const placed = rows.filter(({ scope }) => scope !== "engine");
   const isConnector = placed.every(({ scope }) => scope === "connector");
   const [row] = placed;
-  const fed = row && isConnector ? servedBy(engine, { row, cylinder }) : undefined;
+  const fed = row && isConnector ? servedBy(engine, row.scope, cylinder) : undefined;
   const names = fed?.map((c) => engine.names[c] ?? c) ?? cylinders;
   if (names.length === engine.names.length) return [];
   return [STEP.cylinders(names.length, list(names))];
