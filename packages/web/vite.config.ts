@@ -45,7 +45,7 @@ const GROUPS = [
   { name: "load", test: /web\/src\/packed\/preload\.ts$/, priority: 5 },
   {
     name: "engine",
-    test: /core\/src\/(?:(?:engine|units)\/(?!random|convert)|knowledge\/(?:answer|caution|code|schema)\.ts)/,
+    test: /core\/src\/(?:(?:engine|units)\/(?!random|convert)|knowledge\/(?:answer|caution|code|schema|suits)\.ts)/,
     priority: 4,
   },
   { name: "page", test: /web\/src\/(?:page|screen\/pick)\.tsx$/, priority: 3 },

@@ -94,6 +94,43 @@ describe.skipIf(!CHROMIUM)("at the roadside", () => {
   });
 });
 
+describe.skipIf(!CHROMIUM)("an older car", () => {
+  it("without a port is asked for no lamp and no codes, and says so until it is taken back", async () => {
+    const page = await begin();
+    const tick = page.getByRole("button", { name: "No port for a code reader" });
+    await page.getByRole("heading", { name: "The engine warning lamp?" }).waitFor();
+    await tick.tap();
+    await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
+    expect(await page.locator(".question .facts").innerText()).toBe("Question 1 of at most 4");
+    expect(await tick.getAttribute("aria-pressed")).toBe("true");
+    await page.goto(`${stage.address}#/add`);
+    await page.getByText("Complaint", { exact: true }).waitFor();
+    expect(await page.getByText("Lamp and codes", { exact: true }).count()).toBe(0);
+    await page.goto(`${stage.address}#/hand`);
+    await page.getByRole("button", { name: /^It has no port/ }).tap();
+    await page.goto(`${stage.address}#/question`);
+    await page.getByRole("heading", { name: "The engine warning lamp?" }).waitFor();
+  });
+
+  it("with a coil rail is not asked for cables, and a part is told apart from one way to fail", async () => {
+    const page = await begin();
+    await page.goto(`${stage.address}#/question/work`);
+    await page.getByRole("button", { name: "New spark plugs" }).waitFor();
+    expect(await page.getByRole("button", { name: /cables/ }).count()).toBe(0);
+    await page.goto(`${stage.address}#/ranking`);
+    const row = page.locator(".ranked-row").filter({ hasText: "other ways" }).first();
+    await row.locator(".name-of").tap();
+    const detail = page.locator(".detail .help").first();
+    await detail.waitFor();
+    const chances = await row.locator(".chance").allInnerTexts();
+    const [whole, own] = [chances[0]?.split("\n")[0], chances[1]?.split("\n")[0]];
+    expect(await detail.innerText()).toMatch(/^That it failed in this way: .+ in whatever way: .+/);
+    expect(await detail.innerText()).toContain(own?.split(",")[0]);
+    expect(await detail.innerText()).toContain(whole?.split(",")[0]);
+    await row.getByText("Above: failed in whatever way. Here: each way by itself.").waitFor();
+  });
+});
+
 describe.skipIf(!CHROMIUM)("the browser", () => {
   it("had nothing to complain of", () => {
     expect(stage.complaints).toEqual([]);

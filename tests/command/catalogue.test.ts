@@ -37,6 +37,20 @@ describe("the lists", () => {
     }
   });
 
+  it("half-order findings says which answers and questions are not for every ignition", async () => {
+    const { out } = await commandLine(["findings", "work"]);
+    expect(out).toContain("New or disturbed cables (with ignition distributor, pack, hybrid only)");
+    expect(out).toMatch(/^ +plugs +New spark plugs$/m);
+    const towers = await commandLine(["findings", "swap.towers"]);
+    expect(towers.out.replace(/\s+/g, " ")).toContain("(with ignition pack only)");
+    const programs = await commandLine(["findings", "work", "--json"]);
+    expect(JSON.parse(programs.out)[0].options.leads.suits).toEqual([
+      "distributor",
+      "pack",
+      "hybrid",
+    ]);
+  });
+
   it("half-order findings shows examples that a case takes as they are", async () => {
     const { out } = await commandLine(["findings"]);
     const examples = out

@@ -113,6 +113,17 @@ describe("half-order rank for people", () => {
     expect(column).not.toContain("-0.0 dB");
   });
 
+  it("--why names no cylinder for what all of them share", async () => {
+    const asked = [
+      { finding: "connector.push", cylinder: 2, answer: "no-change" },
+      { finding: "spark", cylinder: 2, answer: "strong" },
+    ];
+    const written = JSON.stringify({ engine: "demo.tern", findings: asked });
+    const { out } = await commandLine(["rank", "--why", "1"], written);
+    expect(out).toContain("Connector pushed home and held: what changed? No change");
+    expect(out).toMatch(/\? \(cylinder 2\) /);
+  });
+
   it("--why tells questions, answers and grounds in people's words", async () => {
     const { out } = await commandLine(["rank", "--why", "1"], text);
     const column = out.slice(out.indexOf(`Why ${first.name}`));

@@ -1,52 +1,49 @@
-// Does every answer that can be given mean something to somebody?
-import { KNOWLEDGE } from "../../packages/core/src/index.ts";
-import type { FindingRow } from "../../packages/core/src/knowledge/schema.ts";
+// Which answers are not for every engine, and which tell that a misfire travelled?
+import { FINDINGS, IGNITION_KINDS } from "../../packages/core/src/index.ts";
+import { PROVEN_BY_SWAP } from "../../packages/core/src/knowledge/made-by-check.ts";
 import { holds } from "../helper/rule.ts";
 
-const named = new Map<string, Set<string>>();
-for (const { signs, risks } of KNOWLEDGE.faults) {
-  for (const { finding, gives } of signs) note(finding, Object.keys(gives));
-  for (const { finding, times } of risks) note(finding, Object.keys(times));
-}
-
-/** Why an answer is asked that ranks nothing. */
-const DANGER = "It decides about driving on, before anybody asks which fault it is.";
-
 holds({
-  name: "every option is spoken of by a fault, or follows from misfire, regimes, showing or time",
-  why: "An answer that moves nothing wastes the time of the person who looked.",
+  name: "an option suits ignition kinds of its finding only, not all of them, and stands in a list",
+  why: "Options of a choice share out one whole: with one less they would not add up.",
   *check() {
-    for (const row of KNOWLEDGE.findings.values()) {
-      for (const option of Object.keys(row.options)) {
-        const isUsed = isDerived(row, option) || named.get(row.id)?.has(option);
-        yield { at: `${row.id}/${option}`, breach: isUsed ? undefined : "moves nothing" };
+    for (const { id, kind, options, suits: all = IGNITION_KINDS } of FINDINGS) {
+      for (const [option, { suits }] of Object.entries(options)) {
+        if (!suits) continue;
+        const isPart = suits.length > 0 && suits.length < all.length;
+        const isSound = isPart && suits.every((each) => all.includes(each)) && kind === "several";
+        yield { at: `${id}/${option}`, breach: isSound ? undefined : "is not" };
       }
     }
   },
+  exceptions: {},
+});
+
+holds({
+  name: "an exchange of two like parts names the option by which the misfire travelled",
+  why: "Two exchanges are held against one another by it.",
+  *check() {
+    for (const { id, kind, options, travels } of FINDINGS) {
+      if (!id.startsWith("swap.") && travels === undefined) continue;
+      const isSound = travels !== undefined && kind === "choice" && travels in options;
+      yield { at: id, breach: isSound ? undefined : "does not" };
+    }
+  },
   exceptions: {
-    "alarm/fuel-seen": DANGER,
-    "alarm/smoke-beneath": DANGER,
-    "alarm/hot-gauge": DANGER,
-    "alarm/oil-lamp": DANGER,
-    "alarm/metal-noise": DANGER,
-    "alarm/plug-out": DANGER,
-    "alarm/thump": DANGER,
-    "codes/fuel-cut": "Any hard misfire may set it; it tells no more than the misfire itself.",
+    "swap.rail": "a part known to be good comes from elsewhere: the misfire has nowhere to go",
   },
 });
 
-function note(finding: string, options: readonly string[]): void {
-  const sofar = named.get(finding) ?? new Set<string>();
-  for (const option of options) sofar.add(option);
-  named.set(finding, sofar);
-}
-
-/** Of a choice, an option that nobody names still gains or loses as the rest of each row. */
-function isDerived(
-  { id, kind, byMisfire, byRegime, byShows, fades }: FindingRow,
-  option: string,
-): boolean {
-  if (fades && option in fades.left) return true;
-  if (byMisfire || byShows || (byRegime && option in byRegime)) return true;
-  return kind === "choice" && (named.get(id)?.size ?? 0) > 0;
-}
+holds({
+  name: "where an exchange proves a part, it does so by the misfire that travelled",
+  why: "One answer must not mean two things.",
+  *check() {
+    for (const { finding, option } of PROVEN_BY_SWAP) {
+      const travels = FINDINGS.find(({ id }) => id === finding)?.travels;
+      yield { at: finding, breach: travels === option ? undefined : `${travels}, not ${option}` };
+    }
+  },
+  exceptions: {
+    "swap.rail": "it proves the part by the cure",
+  },
+});

@@ -1,5 +1,5 @@
 // Does the page keep the case as the user means it?
-import { FINDINGS, type FindingRow, resolveEngine } from "@half-order/core";
+import { type EngineProfile, FINDINGS, type FindingRow, resolveEngine } from "@half-order/core";
 import { parseCase } from "@half-order/core/wire";
 import { beforeEach, describe, expect, it } from "vitest";
 import "fake-indexeddb/auto";
@@ -167,11 +167,12 @@ describe("the store", () => {
 
 describe("the questions", () => {
   it("begin with at most six, each leading to the next", () => {
-    const first = firstQuestions("rail");
+    const rail: EngineProfile = { cylinders: 4, ignition: "rail" };
+    const first = firstQuestions(rail);
     expect(first.length).toBeGreaterThan(0);
     expect(first.length).toBeLessThanOrEqual(6);
     first.forEach((row, i) => {
-      expect(questionAfter(row.id, "rail")).toBe(first[i + 1]);
+      expect(questionAfter(row.id, rail)).toBe(first[i + 1]);
     });
   });
 

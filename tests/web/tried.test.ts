@@ -31,6 +31,16 @@ describe("what was tried", () => {
     expect(told(plug(2, "moved"), boot(5, "moved"))).toBeUndefined();
   });
 
+  it("goes by what the table calls travelling, whatever its name", () => {
+    const renamed = (id: string): FindingRow | undefined => {
+      const row = rowOf(id);
+      return row?.travels ? { ...row, travels: "went-along" } : row;
+    };
+    const went = [plug(2, "went-along"), boot(2, "went-along")];
+    expect(disagreement(went, renamed)).toBe("two-parts");
+    expect(disagreement([plug(2, "moved"), boot(2, "moved")], renamed)).toBeUndefined();
+  });
+
   it("is compared with nothing that was not an exchange", () => {
     const lamp: Finding = { finding: "lamp", answer: "off" };
     expect(told(lamp, plug(2, "moved"))).toBeUndefined();

@@ -39,6 +39,7 @@ export type {
 export { IGNITION_KINDS } from "./engine/profile.ts";
 export { allProfiles, profileById } from "./engine/profile-library.ts";
 export { resolveEngine } from "./engine/resolve-engine.ts";
+export { servedBy, servesAll } from "./engine/served-by.ts";
 export { sayProbability } from "./explain/phrase.ts";
 // Ranking: an engine and what was found, in; faults by probability, out.
 export { type RankOptions, rank } from "./explain/rank.ts";
@@ -121,6 +122,7 @@ export {
   type DriveRuleRow,
   type PutBackRow,
 } from "./knowledge/schema.ts";
+export { findingFor, suitsEngine } from "./knowledge/suits.ts";
 // What the words of the trade mean.
 export { TERMS, type TermRow } from "./knowledge/term.ts";
 export type { WearPattern, WearPatternRow } from "./knowledge/wear-pattern.ts";

@@ -77,6 +77,30 @@ describe("the next step", () => {
     expect(all.checks.some(({ check }) => check.startsWith("check.spark"))).toBe(true);
   });
 
+  it("offers no repair that needs a part at the roadside, whatever tools lie there", () => {
+    const parts = new Map(KNOWLEDGE.repairs.map((row) => [row.id, row.parts]));
+    const ready = { tools: ["light", "hand tools"], skill: 2 } as const;
+    const at = (where: "roadside" | "driveway") =>
+      next(rail, PAIR, { ...quick, atHand: { ...ready, where } });
+    const [here, home] = [at("roadside"), at("driveway")];
+    expect(here.repairs.length).toBeGreaterThan(0);
+    expect(here.repairs.filter(({ repair }) => parts.get(repair) !== "none")).toEqual([]);
+    expect(home.repairs.some(({ repair }) => parts.get(repair) !== "none")).toBe(true);
+    const why = new Map(here.withheld.map((held) => [held.id, held.why]));
+    expect(home.repairs.map(({ repair }) => repair)).toContain("repair.rail");
+    expect(why.get("repair.rail")).toBe("place");
+    expect(here.mendable).toBeLessThan(home.mendable);
+  });
+
+  it("keeps a part that a swap has brought, also at the roadside", () => {
+    const atHand = { where: "roadside", tools: ["hand tools"], skill: 2 } as const;
+    const swapped = [...PAIR, { finding: "swap.rail", answer: "cured" }];
+    expect(next(rail, PAIR, { ...quick, atHand }).step).toEqual({ kind: "call" });
+    expect(next(rail, swapped, { ...quick, atHand }).step).toMatchObject({ repair: "repair.rail" });
+    const bare = { ...atHand, tools: [] };
+    expect(next(rail, swapped, { ...quick, atHand: bare }).step.kind).not.toBe("repair");
+  });
+
   it("hands over when nothing can be done and the call is cheap", () => {
     const { step } = next(rail, PAIR, { ...quick, atHand: { tools: [], skill: 0, callPrice: 1 } });
     expect(step).toEqual({ kind: "call" });

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { fits } from "../../../packages/core/src/compile/fits.ts";
 import {
   CHECKS,
+  driveAdvice,
   type EngineProfile,
   type Finding,
   KNOWLEDGE,
@@ -48,6 +49,14 @@ describe("an engine without a diagnostic port", () => {
     expect(rank(OLD, read).ranking).toEqual(rank(OLD, COMPLAINT).ranking);
     const { diagnosticPort: _, ...newer } = OLD;
     expect(rank(newer, read).ranking).not.toEqual(rank(newer, COMPLAINT).ranking);
+  });
+
+  it("is not told to look at the lamp, and is stopped by what else is known", () => {
+    expect(driveAdvice(OLD, COMPLAINT).ask).toBeUndefined();
+    const { diagnosticPort: _, ...newer } = OLD;
+    expect(driveAdvice(newer, COMPLAINT).ask).toBe("lamp");
+    const blinking: readonly Finding[] = [{ finding: "lamp", answer: "blinking" }];
+    expect(driveAdvice(OLD, blinking).level).toEqual(driveAdvice(newer, blinking).level);
   });
 
   it("comes in from outside, and is anything but a word", () => {

@@ -27,13 +27,16 @@ export function refusal(
   demand: Demand,
 ): Withheld["why"] | undefined {
   if (tools && demand.tool !== "none" && !tools.includes(demand.tool)) return "tool";
+  const needsParts = demand.parts !== undefined && demand.parts !== "none";
   // Who carries no tool carries no part either.
   const isBare = tools?.every((tool) => tool === "none") ?? false;
-  if (isBare && demand.parts !== undefined && demand.parts !== "none") return "tool";
+  if (isBare && needsParts) return "tool";
   if (skill !== undefined && demand.skill > skill) return "skill";
   const limit = where && PLACE_LIMITS[where];
   if (!limit) return undefined;
-  const isBarred = demand.cautions.some((caution) => limit.without.includes(caution));
+  const isBarred =
+    (needsParts && limit.isWithoutParts) ||
+    demand.cautions.some((caution) => limit.without.includes(caution));
   return isBarred || demand.minutes > limit.mostMinutes ? "place" : undefined;
 }
 

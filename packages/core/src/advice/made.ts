@@ -103,6 +103,16 @@ export function provenBySwap(
   return proven.at(-1);
 }
 
+/** Repairs (ids) for which no part need be got: a swap has brought a good one. */
+export function withPartThere({ answered }: SoFar): ReadonlySet<string> {
+  const swaps = PROVEN_BY_SWAP.filter(
+    ({ finding, option, hasPart }) =>
+      hasPart &&
+      answered.some(({ row, options }) => row.id === finding && options.includes(option)),
+  );
+  return new Set(swaps.flatMap(({ repairs }) => repairs));
+}
+
 function suiting(
   { ignition }: Engine,
   ids: readonly string[],

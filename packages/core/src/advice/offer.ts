@@ -7,7 +7,7 @@ import { type Openings, openingsOf } from "./access.ts";
 import type { Withheld } from "./advice.ts";
 import { callMinutes, inMinutes, priceOf, refusal } from "./at-hand.ts";
 import { type CheckHere, type CheckLooks, checksHere, mostBits, together } from "./check.ts";
-import { madeByChecks, type SoFar } from "./made.ts";
+import { madeByChecks, type SoFar, withPartThere } from "./made.ts";
 import type { Prospect } from "./outlook.ts";
 import { type RepairHere, repairsHere } from "./repair.ts";
 
@@ -52,8 +52,11 @@ export function offerOf(prospect: Prospect, situation: Situation): Offer {
     access: openings.of(here.row.access ?? [], here.place.cylinders),
   }));
   const minutesOf = (step: Step): number => minutesWith(openings, step);
-  const why = (step: Step): Withheld["why"] | undefined =>
-    refusal(atHand, { ...step.row, minutes: minutesOf(step) });
+  const partThere = withPartThere(situation);
+  const why = (step: Step): Withheld["why"] | undefined => {
+    const needs = partThere.has(step.row.id) ? { ...step.row, parts: "none" as const } : step.row;
+    return refusal(atHand, { ...needs, minutes: minutesOf(step) });
+  };
   const weighed = [...looked.filter((check) => why(check) === undefined)]
     .sort((a, b) => mostBits(b) / minutesOf(b) - mostBits(a) / minutesOf(a))
     .slice(0, CHECKS_WEIGHED)

@@ -4,10 +4,12 @@ import type { CylinderName } from "../engine/profile.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { FindingRow } from "../knowledge/schema.ts";
+import { findingFor } from "../knowledge/suits.ts";
 import { type ReadCodes, readCodes } from "./code.ts";
 import { optionOfReading } from "./reading.ts";
 
 export interface Answered {
+  /** With the options that this engine can be answered with. */
   readonly row: FindingRow;
   /** Position in the caller's list. */
   readonly answer: number;
@@ -28,8 +30,9 @@ export function answeredOf(
 ): readonly Answered[] {
   const byQuestion = new Map<string, Answered>();
   findings.forEach((finding, answer) => {
-    const row = knowledge.findings.get(finding.finding);
-    if (!row) throw new Error(`answeredOf: finding ${finding.finding} is not checked`);
+    const known = knowledge.findings.get(finding.finding);
+    if (!known) throw new Error(`answeredOf: finding ${finding.finding} is not checked`);
+    const row = findingFor(engine.profile, known);
     const cylinder =
       finding.cylinder === undefined ? undefined : cylinderIndex(engine, finding.cylinder);
     byQuestion.set(questionKey(engine, row, cylinder), {
@@ -68,7 +71,10 @@ function optionsOf(engine: Engine, row: FindingRow, { answer }: Finding): readon
     return option === undefined ? [] : [option];
   }
   if (row.kind === "presence") return answer === "yes" ? Object.keys(row.options) : [];
-  if (row.kind === "several") return answer as readonly string[];
+  if (row.kind === "several") {
+    // What the engine has no part for may be left from when another engine was picked: it says nothing.
+    return (answer as readonly string[]).filter((option) => Object.hasOwn(row.options, option));
+  }
   return typeof answer === "string" ? [answer] : [];
 }
 

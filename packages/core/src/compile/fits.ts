@@ -1,23 +1,14 @@
 // Is a row of the knowledge about something that this engine has?
 import type { Engine } from "../engine/engine.ts";
-import type { IgnitionKind } from "../engine/profile.ts";
-import type { Tool } from "../knowledge/schema.ts";
+import { type Demand, suitsEngine } from "../knowledge/suits.ts";
 
 /** What a finding, check or repair asks of the engine. */
-interface Fitting {
-  readonly suits?: readonly IgnitionKind[];
+interface Fitting extends Demand {
   readonly coilsApart?: true;
-  readonly throughPort?: true;
-  readonly tool?: Tool;
 }
 
 /** True where ignition kind, connectors and diagnostic port of the engine let a row be used. */
-export function fits(
-  { ignition, connectors, groups, profile }: Engine,
-  { suits, coilsApart, throughPort, tool }: Fitting,
-): boolean {
-  if (suits && !suits.includes(ignition)) return false;
-  if (coilsApart && connectors.length < groups.length) return false;
-  const needsPort = throughPort || tool === "code reader";
-  return !needsPort || profile.diagnosticPort !== false;
+export function fits({ connectors, groups, profile }: Engine, row: Fitting): boolean {
+  if (row.coilsApart && connectors.length < groups.length) return false;
+  return suitsEngine(profile, row);
 }

@@ -1,6 +1,7 @@
 // What must be put right with the repair of a part, so that the new part lives.
 import type { Answered } from "../compile/answered.ts";
 import type { Engine } from "../engine/engine.ts";
+import { servesAll } from "../engine/served-by.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { PutRight, RankedFault } from "./ranking.ts";
@@ -42,7 +43,8 @@ export function putRight(
         company.parts.some((part) => parts.has(part)),
     );
     if (!found) return [];
-    const name = cylinder === undefined ? undefined : engine.names[cylinder];
+    const own = cylinder === undefined ? undefined : engine.names[cylinder];
+    const name = servesAll(engine, row.scope, own) ? undefined : own;
     return [
       {
         finding: findings[answer]?.finding ?? row.id,

@@ -60,6 +60,7 @@ export interface OrderCandidate {
 /** Must be put right with the repair, so that the new part lives. */
 export interface PutRight {
   readonly finding: string;
+  /** Left out too where all cylinders share the thing. */
   readonly cylinder?: CylinderName;
   readonly say: string;
   readonly grounds: Grounds;

@@ -11,6 +11,7 @@ import type { Finding } from "../knowledge/answer.ts";
 import { CODE_FAMILIES, type CodeFamily, MISFIRE_CODES } from "../knowledge/code.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { FindingRow } from "../knowledge/schema.ts";
+import { findingFor } from "../knowledge/suits.ts";
 import type { Observation } from "../model/diagnosis-model.ts";
 
 /** A question that is asked in every case drawn. */
@@ -40,8 +41,9 @@ export function askedOf(
   question: Question,
   knowledge: Knowledge,
 ): Asked {
-  const row = knowledge.findings.get(question.finding);
-  if (!row) throw new Error(`askedOf: there is no finding ${question.finding}`);
+  const known = knowledge.findings.get(question.finding);
+  if (!known) throw new Error(`askedOf: there is no finding ${question.finding}`);
+  const row = findingFor(engine.profile, known);
   const subjects = subjectsOf(engine, instances);
   const said = (answer: Finding["answer"]): Observed => {
     const [answered] = answeredOf(engine, [{ ...question, answer }], knowledge);

@@ -9,11 +9,13 @@ interface PlaceLimit {
   readonly mostMinutes: number;
   /** Cautions (ids) of steps that are not done there. */
   readonly without: readonly string[];
+  /** No repair that needs a part: nobody carries one there, and no shop is near (common practice). */
+  readonly isWithoutParts?: true;
 }
 
 /** Hazard is a hard stop, never a price: what a place rules out is not offered there. */
 export const PLACE_LIMITS: Readonly<Record<Where, PlaceLimit>> = {
-  roadside: { mostMinutes: 20, without: ["fuel-pressure", "lifting"] },
+  roadside: { mostMinutes: 20, without: ["fuel-pressure", "lifting"], isWithoutParts: true },
   driveway: { mostMinutes: 240, without: [] },
   workshop: { mostMinutes: Number.POSITIVE_INFINITY, without: [] },
 };

@@ -84,6 +84,8 @@ export interface ProvenBySwapRow {
   readonly option: string;
   /** Ids of repairs; the first that suits the engine renews the part. */
   readonly repairs: readonly string[];
+  /** The good part came from elsewhere, so it lies there or is fitted already. */
+  readonly hasPart?: true;
   /** What becomes of the part that is good and of the one that is not. */
   readonly say: string;
   readonly grounds: Grounds;
@@ -94,6 +96,7 @@ export const PROVEN_BY_SWAP: readonly ProvenBySwapRow[] = [
     finding: "swap.rail",
     option: "cured",
     repairs: ["repair.rail", "repair.pack"],
+    hasPart: true,
     say: "The misfire is gone with the good part. Fit the old one once more: if the misfire returns, the old one carried it. Then renew that one, or keep the good one in. If it stays away, it was the connector.",
     grounds: HABIT,
   },

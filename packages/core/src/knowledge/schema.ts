@@ -135,6 +135,8 @@ export interface OptionRow {
   readonly chance: number;
   /** Caution (id) that this answer calls for at once. */
   readonly caution?: string;
+  /** Left out: offered for every ignition kind. Only where options stand by themselves (`several`). */
+  readonly suits?: readonly IgnitionKind[];
 }
 
 /** Classes of misfiring sets, for findings that see only how many cylinders miss and how. */
@@ -185,6 +187,8 @@ export interface FindingRow {
   readonly awaits?: number;
   /** Told by on-board diagnosis only: an engine without it says nothing here. */
   readonly throughPort?: true;
+  /** Two like parts are exchanged: the option that says that the misfire travelled with the part. */
+  readonly travels?: string;
   /** Depends on which cylinders miss. A fault with a sign for it then tells what is usual where it is
    *  the cause of the miss. */
   readonly byMisfire?:

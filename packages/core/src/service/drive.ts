@@ -18,6 +18,7 @@ import {
   type DriveLevelRow,
   type DriveRuleRow,
 } from "../knowledge/schema.ts";
+import { suitsEngine } from "../knowledge/suits.ts";
 import { InputError } from "../units/problem.ts";
 import { missingCylinders } from "./missing-cylinder.ts";
 
@@ -53,7 +54,8 @@ interface Known {
 /**
  * Whether one may drive on, and why. Pure. The order of the findings does not matter (of two answers to
  * one question the later holds), and one more alarming answer never makes the advice less cautious.
- * While nobody has looked at the lamp it is asked for, unless something else already says to stop.
+ * While nobody has looked at the lamp it is asked for, unless something else already says to stop or the
+ * engine has no on-board diagnosis to light it.
  * Throws an `InputError` with all problems when the profile or a finding cannot be used.
  */
 export function driveAdvice(
@@ -77,7 +79,9 @@ export function driveAdvice(
   const rules = DRIVE_RULES.filter(({ when }) => holds(when, known)).sort(
     (a, b) => caution(a.level) - caution(b.level),
   );
-  const advice = adviceOf(rules, missing, answers.has("lamp"));
+  const lamp = KNOWLEDGE.findings.get("lamp");
+  const isLampSettled = answers.has("lamp") || !lamp || !suitsEngine(profile, lamp);
+  const advice = adviceOf(rules, missing, isLampSettled);
   return { ...advice, cautions: cautionsHere(advice.cautions, where).filter(isOpen(known)) };
 }
 
@@ -94,11 +98,11 @@ function isOpen({ answers }: Known): (id: string) => boolean {
 function adviceOf(
   rules: readonly DriveRuleRow[],
   missing: readonly CylinderName[],
-  isLampKnown: boolean,
+  isLampSettled: boolean,
 ): DriveAdvice {
   const level = DRIVE_LEVEL_ROWS.find((row) => row.level === rules[0]?.level);
   return {
-    ...(isLampKnown || level?.level === "stop-now" ? {} : { ask: "lamp" }),
+    ...(isLampSettled || level?.level === "stop-now" ? {} : { ask: "lamp" }),
     ...(level ? { level } : {}),
     rules,
     never: [...new Set(rules.flatMap((rule) => rule.never))],

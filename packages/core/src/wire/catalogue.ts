@@ -152,6 +152,7 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
         more: z.string().exactOptional(),
         chance: z.number(),
         caution: z.string().exactOptional(),
+        suits,
       }),
     ),
     grounds,
@@ -163,6 +164,10 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
     throughPort: z
       .literal(true)
       .meta({ description: "Says nothing on an engine without a diagnostic port" })
+      .exactOptional(),
+    travels: z
+      .string()
+      .meta({ description: "Option that says that the misfire travelled with the exchanged part" })
       .exactOptional(),
     byMisfire: z
       .union([

@@ -109,15 +109,23 @@ function sayFindings(rows: readonly FindingRow[]): string {
 }
 
 function sayFinding(row: FindingRow): string {
-  const options = Object.entries(row.options).map(([option, { say }]) => [option, say]);
+  const options = Object.entries(row.options).map(([option, { say, suits }]) => [
+    option,
+    `${say}${sayKinds(suits)}`,
+  ]);
   const scope = row.scope === "engine" ? "" : ` (one answer for each ${row.scope})`;
   return [
-    wrapped(`${row.id}: ${row.ask}${scope}`, "  "),
+    wrapped(`${row.id}: ${row.ask}${scope}${sayKinds(row.suits)}`, "  "),
     row.help ? wrapped(row.help, "    ") : "",
     `    ${JSON.stringify(exampleOf(row))}\n`,
     row.kind === "presence" || row.kind === "codes" ? "" : table(options, "      "),
     row.reading ? `      or a number in ${row.reading.unit}\n` : "",
   ].join("");
+}
+
+/** Which ignition kinds something is asked for, where that is not all of them. */
+function sayKinds(suits: FindingRow["suits"]): string {
+  return suits ? ` (with ignition ${suits.join(", ")} only)` : "";
 }
 
 /** An answer in the form in which a case holds it. */

@@ -1,20 +1,25 @@
 // A ledger as a column of dB that adds up, each finding in the words of its question and answer.
-import type {
-  Answer,
-  Finding,
-  FindingRow,
-  Grounds,
-  Knowledge,
-  Ledger,
-  Ranking,
+import {
+  type Answer,
+  type CandidateEngine,
+  candidateEngines,
+  type EngineProfile,
+  type Finding,
+  type FindingRow,
+  type Grounds,
+  type Knowledge,
+  type Ledger,
+  type Ranking,
+  servesAll,
 } from "@half-order/core";
+import type { Case } from "@half-order/core/wire";
 import { percent, rounded, table, wrapped } from "./text.ts";
 
-/** @param findings what was found, in the order of the ledger's lines */
+/** The findings of the case stand in the order of the ledger's lines. */
 export function sayLedger(
   ledger: Ledger,
   { ranking }: Ranking,
-  findings: readonly Finding[],
+  { engine, findings }: Case,
   knowledge: Knowledge,
 ): string {
   const { fault, place, priorDb, lines, posteriorDb } = ledger;
@@ -27,7 +32,7 @@ export function sayLedger(
     [signed(prior ?? priorDb), "odds before any finding", ""],
     ...lines.map(({ grounds }, i) => [
       signed(weights[i] ?? 0),
-      sayFinding(findings[i] as Finding, knowledge),
+      sayFinding(findings[i] as Finding, engine, knowledge),
       sayGrounds(grounds),
     ]),
     [signed(rounded(posteriorDb)), `odds now, that is ${percent(probabilityOf(posteriorDb))}`, ""],
@@ -55,15 +60,25 @@ export function addingUp(values: readonly number[], total: number): readonly num
   return down.map((tenths, i) => (tenths + Number(raised.has(i))) / 10);
 }
 
-/** "The engine warning lamp? Blinking now" */
+/** "The engine warning lamp? Blinking now", "Spark tester on this cylinder? (cylinder 2) None" */
 export function sayFinding(
   { finding, cylinder, answer }: Finding,
+  profile: EngineProfile,
   { findings }: Knowledge,
 ): string {
   const row = findings.get(finding);
-  const where = cylinder === undefined ? "" : ` (cylinder ${cylinder})`;
-  if (!row) return `${finding}${where}`;
-  return `${row.ask}${where} ${sayAnswer(answer, row)}`;
+  const where = row && isOfOne(row, cylinder, profile) ? ` (cylinder ${cylinder})` : "";
+  return row ? `${row.ask}${where} ${sayAnswer(answer, row)}` : finding;
+}
+
+/** False where no cylinder need be named: none is, or all share the one thing that was asked about. */
+export function isOfOne(
+  { scope }: FindingRow,
+  cylinder: Finding["cylinder"],
+  profile: EngineProfile,
+): boolean {
+  const [{ engine }] = candidateEngines(profile) as readonly [CandidateEngine];
+  return cylinder !== undefined && !servesAll(engine, scope, cylinder);
 }
 
 /** An answer in the words of its buttons. */

@@ -32,7 +32,7 @@ export async function rankCommand(args: readonly string[], stdin: Input): Promis
     explained === undefined ? undefined : ledgerOf(known, ranking, explained, knowledge);
   if (words.values.json) return json(asObject(known, ranking, ledger, numbers));
   const text = sayRanking(known, ranking, top, numbers);
-  return ledger ? `${text}\n${sayLedger(ledger, ranking, known.findings, knowledge)}` : text;
+  return ledger ? `${text}\n${sayLedger(ledger, ranking, known, knowledge)}` : text;
 }
 
 function ledgerOf(

@@ -3,8 +3,8 @@
 import {
   type AtHand,
   CAUTIONS,
-  type CylinderName,
   cautionsHere,
+  type EngineProfile,
   FINDINGS,
   type Fit,
   type PutRight,
@@ -14,6 +14,7 @@ import {
 } from "@half-order/core";
 import type { Case } from "@half-order/core/wire";
 import type { Numbers } from "./knowledge.ts";
+import { isOfOne } from "./ledger-text.ts";
 import { type PartEntry, partEntries, sayPart } from "./part-text.ts";
 import { dashed, percent, table, wrapped } from "./text.ts";
 
@@ -35,7 +36,7 @@ export function sayRanking(
   const entries = partEntries(ranking, top);
   const parts = [
     sayAtOnce(ranking.cautions),
-    sayConflict(ranking.fit),
+    sayConflict(ranking.fit, engine),
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
     from === undefined ? "" : wrapped(`With the numbers of ${from} laid over the tables.`),
     sayOrders(ranking),
@@ -59,17 +60,20 @@ function sayAtOnce(ids: readonly string[]): string {
     .join("");
 }
 
-function sayConflict({ conflictDb, suspect }: Fit): string {
+function sayConflict({ conflictDb, suspect }: Fit, engine: EngineProfile): string {
   // A suspect is named only when the conflict is more than the noise of crude weights.
   if (!suspect) return "";
-  const again = `Look again at ${sayFinding(suspect.finding, suspect.cylinder)}.`;
+  const again = `Look again at ${sayFinding(suspect, engine)}.`;
   return wrapped(`THE FINDINGS DISAGREE by ${conflictDb.toFixed(1)} dB. ${again}`);
 }
 
-function sayFinding(id: string, cylinder: CylinderName | undefined): string {
-  const ask = FINDINGS.find((row) => row.id === id)?.ask;
-  const where = cylinder === undefined ? "" : ` of cylinder ${cylinder}`;
-  return `${id}${where}${ask ? ` ("${ask}")` : ""}`;
+function sayFinding(
+  { finding, cylinder }: NonNullable<Fit["suspect"]>,
+  engine: EngineProfile,
+): string {
+  const row = FINDINGS.find(({ id }) => id === finding);
+  const where = row && isOfOne(row, cylinder, engine) ? ` of cylinder ${cylinder}` : "";
+  return `${finding}${where}${row ? ` ("${row.ask}")` : ""}`;
 }
 
 function sayOrders({ orders, ranking }: Ranking): string {

@@ -41,7 +41,7 @@ export async function sensitivityCommand(args: readonly string[], stdin: Input):
   const answerOf = ({ finding, cylinder }: NamedFlip): string => {
     // Of two answers to one question the later holds.
     const own = findings.findLast((f) => f.finding === finding && f.cylinder === cylinder);
-    return own ? sayFinding(own, knowledge) : "";
+    return own ? sayFinding(own, engine, knowledge) : "";
   };
   const near = told.flips.filter(({ moveDb }) => Math.abs(moveDb) <= WORTH_SAYING_DB);
   return [

@@ -1,8 +1,7 @@
 // Every finding by topic, to add or change at any time.
-import { FINDINGS } from "@half-order/core";
 import type { VNode } from "preact";
 import { answersOf, profile } from "../state/case.ts";
-import { suits } from "../state/catalogue.ts";
+import { askedOf } from "../state/catalogue.ts";
 import { isDesk } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
 import { ADD } from "../text/en.ts";
@@ -10,7 +9,7 @@ import { TOPICS } from "../text/en-answers.ts";
 import { Heading } from "../ui/heading.tsx";
 
 export function Add(): VNode {
-  const asked = FINDINGS.filter((row) => suits(row, profile.value?.ignition));
+  const asked = askedOf(profile.value);
   const topics = [...new Set(asked.map(({ topic }) => topic))];
   return (
     <section class="column">

@@ -2,7 +2,7 @@
 import type { VNode } from "preact";
 import { canRedo, canUndo, findings, redo, undo, withdrawAnswer } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
-import { isDesk } from "../state/view.ts";
+import { drawn, isDesk } from "../state/view.ts";
 import "../state/unit.ts";
 import { askFrom } from "../state/way.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
@@ -29,7 +29,7 @@ export function Answers(): VNode {
       <ul class="answers">
         {findings.value.map((given) => {
           const row = findingRow(given.finding);
-          const asked = sayAsked(row, given);
+          const asked = sayAsked(row, given, drawn.value);
           return (
             <li key={asked}>
               <p>

@@ -4,6 +4,7 @@ import type { ComponentChildren, VNode } from "preact";
 import { useState } from "preact/hooks";
 import { openCase } from "../state/case.ts";
 import { chooseHand, hand, isHandKept } from "../state/hand.ts";
+import { hasPort, setPort } from "../state/port.ts";
 import { at } from "../state/route.ts";
 import { CHECK } from "../text/en-check.ts";
 import { HAND } from "../text/en-shelf.ts";
@@ -56,6 +57,16 @@ export function Hand(): VNode {
           />
         ))}
       </Group>
+      {openCase.value && (
+        <Group title={HAND.car}>
+          <Option
+            say={HAND.noPort}
+            isGiven={!hasPort.value}
+            isSeveral
+            onClick={() => setPort(!hasPort.value)}
+          />
+        </Group>
+      )}
       <Group title={HAND.skill}>
         {CHECK.skills.map((say, skill) => (
           <Option

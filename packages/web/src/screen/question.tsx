@@ -23,7 +23,7 @@ export function Question(): VNode | null {
 function Of({ row }: { row: FindingRow }): VNode | null {
   const engine = drawn.value;
   if (!engine) return null;
-  const steps = firstQuestions(profile.value?.ignition);
+  const steps = firstQuestions(profile.value);
   const step = steps.findIndex(({ id }) => id === row.id);
   const isOfPart = targetKind(row) !== undefined;
   return (

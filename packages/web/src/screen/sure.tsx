@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { answerOf, findings } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
-import { isDesk, keyOf } from "../state/view.ts";
+import { drawn, isDesk, keyOf } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
 import { decides, sayFlip, sayTimes, verdictOf } from "../sure/words.ts";
 import { type Carrying, followSureness, type Sureness, sureness } from "../sure/work-out.ts";
@@ -157,7 +157,7 @@ function Carriers({ of, sayings, isWhole }: CarriersProps): VNode {
             {answer.without !== undefined && <p>{SURE.without(sayings.name(answer.without))}</p>}
             <a class="act-link" href={askFrom("sure", answer.finding)}>
               {SURE.lookAgain}
-              <span class="vh">: {sayAsked(findingRow(answer.finding), answer)}</span>
+              <span class="vh">: {sayAsked(findingRow(answer.finding), answer, drawn.value)}</span>
             </a>
           </li>
         ))}
@@ -195,7 +195,7 @@ function Answer({ of }: { of: Carrying }): VNode {
   return (
     <div class="carrier">
       <p>
-        <small>{sayAsked(row, of)}</small>
+        <small>{sayAsked(row, of, drawn.value)}</small>
         {given === undefined ? "" : sayAnswer(row, given)}
       </p>
       <p class="db">{carriesDb === undefined ? SURE.speaksNot : SURE.holds(sayDb(carriesDb))}</p>

@@ -1,6 +1,8 @@
 // From a chosen engine into its case: a new one, or the open one with another engine.
+import { profileById } from "@half-order/core";
 import { beginCase, changeEngine } from "./case.ts";
 import { hand } from "./hand.ts";
+import { hasPort, withPort } from "./port.ts";
 import { goTo, path } from "./route.ts";
 import type { CaseDoc } from "./store.ts";
 import { clearView } from "./view.ts";
@@ -12,7 +14,9 @@ export const CHANGE = "engine";
 export function chooseEngine(engine: CaseDoc["engine"]): void {
   clearView();
   if (path.value.includes(CHANGE)) {
-    changeEngine(engine);
+    // The same car, known better: what it has no port for it has none for now.
+    const known = typeof engine === "string" ? profileById(engine) : engine;
+    changeEngine(hasPort.value || !known ? engine : withPort(known, false));
     goTo("ranking");
   } else {
     beginCase(engine, hand.value);

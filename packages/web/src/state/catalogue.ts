@@ -3,9 +3,10 @@ import {
   CHECKS,
   type CheckRow,
   type Engine,
+  type EngineProfile,
   FINDINGS,
   type FindingRow,
-  type IgnitionKind,
+  suitsEngine,
 } from "@half-order/core";
 import { hasAllFindings } from "./prose.ts";
 
@@ -20,36 +21,33 @@ export function checkRow(id: string | undefined): CheckRow | undefined {
   return hasAllFindings() ? CHECKS.find((row) => row.id === id) : undefined;
 }
 
-/** True when a finding or check is asked of this ignition kind. */
-export function suits(
-  row: { readonly suits?: readonly IgnitionKind[] },
-  ignition: IgnitionKind | undefined,
-): boolean {
-  return row.suits === undefined || ignition === undefined || row.suits.includes(ignition);
+/** The findings that are asked of an engine; all while it is not known. */
+export function askedOf(known: EngineProfile | undefined): readonly FindingRow[] {
+  return known ? FINDINGS.filter((row) => suitsEngine(known, row)) : FINDINGS;
 }
 
 /** The first questions, in the order in which they are asked. */
-export function firstQuestions(ignition: IgnitionKind | undefined): readonly FindingRow[] {
-  return FINDINGS.filter((row) => row.first !== undefined && suits(row, ignition)).sort(
-    (a, b) => (a.first ?? 0) - (b.first ?? 0),
-  );
+export function firstQuestions(known: EngineProfile | undefined): readonly FindingRow[] {
+  return askedOf(known)
+    .filter((row) => row.first !== undefined)
+    .sort((a, b) => (a.first ?? 0) - (b.first ?? 0));
 }
 
 /** The question asked after this one among the first; `undefined` after the last and for others. */
 export function questionAfter(
   id: string,
-  ignition: IgnitionKind | undefined,
+  known: EngineProfile | undefined,
 ): FindingRow | undefined {
-  const all = firstQuestions(ignition);
+  const all = firstQuestions(known);
   const index = all.findIndex((row) => row.id === id);
   return index < 0 ? undefined : all[index + 1];
 }
 
 export function questionBefore(
   id: string,
-  ignition: IgnitionKind | undefined,
+  known: EngineProfile | undefined,
 ): FindingRow | undefined {
-  const all = firstQuestions(ignition);
+  const all = firstQuestions(known);
   return all[all.findIndex((row) => row.id === id) - 1];
 }
 

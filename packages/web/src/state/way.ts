@@ -9,7 +9,7 @@ import { at, goTo, path, screen, subject } from "./route.ts";
 export const openQuestion = computed<FindingRow | undefined>(() => {
   if (screen.value !== "question") return undefined;
   if (subject.value !== undefined) return findingRow(subject.value);
-  return firstQuestions(profile.value?.ignition)[0];
+  return firstQuestions(profile.value)[0];
 });
 
 /** The address of a question that leads back to a screen instead of on to the next question. */
@@ -27,7 +27,7 @@ export function backAddress(): string {
   const from = home();
   const row = openQuestion.value;
   if (from !== undefined) return at(from);
-  const before = row && questionBefore(row.id, profile.value?.ignition);
+  const before = row && questionBefore(row.id, profile.value);
   if (before) return at("question", before.id);
   return row?.first === undefined ? at("ranking") : at();
 }
@@ -35,7 +35,7 @@ export function backAddress(): string {
 /** Goes on from an answered question. */
 export function goOn(row: FindingRow): void {
   const from = home();
-  const next = from === undefined ? questionAfter(row.id, profile.value?.ignition) : undefined;
+  const next = from === undefined ? questionAfter(row.id, profile.value) : undefined;
   if (next) goTo("question", next.id);
   else goTo(from ?? "ranking");
 }

@@ -1,10 +1,12 @@
 // Answers in words.
 import {
   type Answer,
+  type Engine,
   type EngineProfile,
   type Finding,
   type FindingRow,
   profileById,
+  servesAll,
 } from "@half-order/core";
 import { inUnits } from "../state/figure.ts";
 import type { PartGroup } from "../state/group.ts";
@@ -24,15 +26,15 @@ export function sayAnswer(row: FindingRow | undefined, answer: Answer): string {
   return counts.join(", ");
 }
 
-/** What was asked, with its cylinder where it has one. */
+/** What was asked, with its cylinder where it has one; without it where all cylinders of the engine share the thing. */
 export function sayAsked(
   row: FindingRow | undefined,
-  finding: Pick<Finding, "finding" | "cylinder">,
+  { finding, cylinder }: Pick<Finding, "finding" | "cylinder">,
+  engine?: Engine,
 ): string {
-  const ask = row?.ask ?? finding.finding;
-  return finding.cylinder === undefined
-    ? ask
-    : `${ask} (${LEDGER.cylinder(String(finding.cylinder))})`;
+  const ask = row?.ask ?? finding;
+  const isOfAll = row && engine && servesAll(engine, row.scope, cylinder);
+  return cylinder === undefined || isOfAll ? ask : `${ask} (${LEDGER.cylinder(String(cylinder))})`;
 }
 
 export function sayOrder(order: readonly (string | number)[]): string {

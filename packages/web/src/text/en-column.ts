@@ -2,6 +2,8 @@
 
 export const COLUMN = {
   title: (name: string): string => `Why: ${name}`,
+  ofPart: (own: string, whole: string): string =>
+    `That it failed in this way: ${own}. That the part failed in whatever way: ${whole}.`,
   before: "Before any finding",
   now: "Odds now",
   unit: "dB",

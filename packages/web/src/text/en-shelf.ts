@@ -43,6 +43,8 @@ export const HAND = {
   } as Readonly<Record<string, string>>,
   tools: "What lies ready?",
   bareHands: "Nothing: bare hands only",
+  car: "The car of this case",
+  noPort: "It has no port for a code reader: lamp, codes and live data are then not asked for.",
   skill: "Who does it?",
   prices: "What does it cost you?",
   pricesHelp: "In your own money, roughly. Empty fields take usual proportions.",

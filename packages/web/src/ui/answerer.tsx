@@ -1,6 +1,6 @@
 // Asks for the answer to a finding, by the finding's kind. What takes several taps is kept as a draft until
 // it is confirmed.
-import type { Answer, Engine, FindingRow } from "@half-order/core";
+import { type Answer, type Engine, type FindingRow, findingFor } from "@half-order/core";
 import { signal } from "@preact/signals";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
@@ -23,6 +23,7 @@ export interface AnswererProps {
 export function Answerer({ onAnswer, ...rest }: AnswererProps): VNode {
   const props: AnswererProps = {
     ...rest,
+    row: findingFor(rest.engine.profile, rest.row),
     onAnswer(answer) {
       setDraft(rest.draft, undefined);
       onAnswer(answer);
@@ -100,13 +101,13 @@ function PresenceAnswerer({ row, given, onAnswer }: AnswererProps): VNode {
 }
 
 function SeveralAnswerer({ row, given, draft, onAnswer }: AnswererProps): VNode {
+  const all = Object.keys(row.options);
   const before = Array.isArray(given) ? (given as readonly string[]) : [];
-  const seen = new Set(draftOf(draft) ?? before);
+  const seen = new Set(all.filter((option) => (draftOf(draft) ?? before).includes(option)));
   const toggle = (option: string): void => {
     if (!seen.delete(option)) seen.add(option);
     setDraft(draft, [...seen]);
   };
-  const all = Object.keys(row.options);
   return (
     <div class="options">
       {Object.entries(row.options).map(([option, { say, more }]) => (

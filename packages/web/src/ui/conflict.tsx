@@ -3,6 +3,7 @@ import type { VNode } from "preact";
 import { answerOf } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { ranking } from "../state/thinking.ts";
+import { drawn } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { NOTES } from "../text/en-ranking.ts";
@@ -18,7 +19,8 @@ export function Conflict(): VNode | null {
       <strong>{NOTES.conflict}</strong>
       <p>{NOTES.conflictBody(conflictDb.toFixed(1))}</p>
       <p>
-        {sayAsked(row, suspect)} {answer !== undefined && <b>{sayAnswer(row, answer)}</b>}
+        {sayAsked(row, suspect, drawn.value)}{" "}
+        {answer !== undefined && <b>{sayAnswer(row, answer)}</b>}
       </p>
       <a class="act-link" href={askFrom("ranking", suspect.finding)}>
         {NOTES.lookAgain}

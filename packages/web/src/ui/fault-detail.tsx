@@ -4,9 +4,11 @@ import type { VNode } from "preact";
 import { checkRow } from "../state/catalogue.ts";
 import { faultWords } from "../state/prose.ts";
 import { at } from "../state/route.ts";
+import { ranking } from "../state/thinking.ts";
 import { keyOf, picked } from "../state/view.ts";
 import { RANKING } from "../text/en.ts";
 import { COLUMN } from "../text/en-column.ts";
+import { chanceText } from "./chance.tsx";
 import { Because } from "./ledger.tsx";
 
 export function PickedFault(): VNode | null {
@@ -18,10 +20,13 @@ export function PickedFault(): VNode | null {
 function FaultDetail({ of }: { of: RankedFault }): VNode {
   const check = checkRow(of.firstCheck);
   const words = faultWords(of.fault);
+  const part = ranking.value?.components.find(({ component }) => component === of.component);
+  const [own, whole] = [chanceText(of.probability), part && chanceText(part.probability)];
   return (
     <section class="detail" aria-label={COLUMN.title(of.name)}>
       <h2>{of.name}</h2>
       <p>{words?.about}</p>
+      {whole !== undefined && whole !== own && <p class="help">{COLUMN.ofPart(own, whole)}</p>}
       <dl class="facts-of">
         {check && (
           <div class="fact">

@@ -5,7 +5,7 @@ import { useEffect } from "preact/hooks";
 import { answerOf } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { ledger, wanted } from "../state/thinking.ts";
-import { isDesk } from "../state/view.ts";
+import { drawn, isDesk } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { LEDGER, RANKING } from "../text/en.ts";
 import { COLUMN } from "../text/en-column.ts";
@@ -86,7 +86,7 @@ function Line({ line, weight }: { line: LedgerLine; weight: number }): VNode {
   return (
     <tr>
       <th scope="row">
-        <small>{sayAsked(row, line)}</small>
+        <small>{sayAsked(row, line, drawn.value)}</small>
         {answer === undefined ? "" : sayAnswer(row, answer)}
         <small class="grounds">{LEDGER.grounds[line.grounds.basis]}</small>
         <span class="weight-bar" aria-hidden="true">

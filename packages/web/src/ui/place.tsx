@@ -1,8 +1,11 @@
-// Where does the car stand, and with what? Asked beside the first question, so that the first step can be done there.
+// Where does the car stand, with what, and is it older than code readers? Asked beside the first question, so that
+// the first step can be done there.
 import type { AtHand } from "@half-order/core";
 import type { VNode } from "preact";
 import { atHand } from "../state/case.ts";
 import { chooseHand } from "../state/hand.ts";
+import { hasPort, setPort } from "../state/port.ts";
+import { goTo } from "../state/route.ts";
 import { PLACE } from "../text/en-place.ts";
 
 type Where = NonNullable<AtHand["where"]>;
@@ -42,6 +45,18 @@ export function Place(): VNode {
           ))}
         </fieldset>
       )}
+      <fieldset class="targets">
+        <legend>{PLACE.car}</legend>
+        <Chip
+          say={PLACE.noPort}
+          isOn={!hasPort.value}
+          onClick={() => {
+            setPort(!hasPort.value);
+            // The question that is open may not be asked of it.
+            goTo("question");
+          }}
+        />
+      </fieldset>
     </div>
   );
 }

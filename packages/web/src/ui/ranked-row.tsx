@@ -73,6 +73,9 @@ interface WaysProps {
 function Ways({ of, current }: WaysProps): VNode {
   return (
     <ul class="ways">
+      <li>
+        <small>{RANKING.ways}</small>
+      </li>
       {of.faults.map((fault) => (
         <li key={keyOf(fault)}>
           <button type="button" aria-pressed={fault === current} onClick={() => pick(keyOf(fault))}>

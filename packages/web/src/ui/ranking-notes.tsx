@@ -6,7 +6,7 @@ import { findings } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { at } from "../state/route.ts";
 import { problems, ranking } from "../state/thinking.ts";
-import { keyOf } from "../state/view.ts";
+import { drawn, keyOf } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { LEDGER } from "../text/en.ts";
 import { LISTED } from "../text/en-answers.ts";
@@ -28,7 +28,7 @@ export function RankingNotes(): VNode | null {
         <ul class="group">
           {findings.value.map((given) => {
             const row = findingRow(given.finding);
-            const asked = sayAsked(row, given);
+            const asked = sayAsked(row, given, drawn.value);
             return (
               <li key={asked}>
                 {asked} <b>{sayAnswer(row, given.answer)}</b>

@@ -1,28 +1,22 @@
 // What a check at its place has shown: one question after the other, each answer noted with the case.
-import type {
-  CheckRow,
-  CylinderName,
-  Engine,
-  Finding,
-  FindingRow,
-  NextCheck,
+import {
+  type CheckRow,
+  type CylinderName,
+  type Engine,
+  type Finding,
+  type FindingRow,
+  type NextCheck,
+  servedBy,
+  suitsEngine,
 } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { putOffStep } from "../state/advice.ts";
 import { asOneStep, findings, giveAnswer } from "../state/case.ts";
-import { findingRow, suits } from "../state/catalogue.ts";
+import { findingRow } from "../state/catalogue.ts";
 import { draftKey } from "../state/draft.ts";
 import { at, goTo } from "../state/route.ts";
-import {
-  checkAddress,
-  givenTo,
-  keyOfLook,
-  keyOfStep,
-  type Look,
-  looksOf,
-  servedBy,
-} from "../state/step.ts";
+import { checkAddress, givenTo, keyOfLook, keyOfStep, type Look, looksOf } from "../state/step.ts";
 import { type Disagreement, disagreement } from "../state/tried.ts";
 import { setOpen, spend } from "../state/work.ts";
 import { sayAnswer } from "../text/answer.ts";
@@ -110,10 +104,10 @@ export function CheckResults({
   );
 }
 
-function rowsOf(check: CheckRow, { ignition }: Engine): readonly FindingRow[] {
+function rowsOf(check: CheckRow, { profile }: Engine): readonly FindingRow[] {
   return check.yields.flatMap((id) => {
     const row = findingRow(id);
-    return row && suits(row, ignition) ? [row] : [];
+    return row && suitsEngine(profile, row) ? [row] : [];
   });
 }
 
@@ -187,7 +181,7 @@ function Noted({ of, engine, onChange }: NotedProps): VNode | null {
 
 /** The question, with the cylinders where not all are meant. */
 function sayLook(look: Look, engine: Engine): string {
-  const at = servedBy(engine, look);
+  const at = servedBy(engine, look.row.scope, look.cylinder);
   if (at.length === 0 || at.length === engine.names.length) return look.row.ask;
   const names = at.map((c) => engine.names[c] ?? c);
   return `${STEP.foundAt(names.length, list(names))}: ${look.row.ask}`;

@@ -13,7 +13,11 @@ export const HISTORY = [
     grounds: { basis: "memory", confidence: "low" },
     options: {
       plugs: { say: "New spark plugs", chance: 0.1 },
-      leads: { say: "New or disturbed cables", chance: 0.04 },
+      leads: {
+        say: "New or disturbed cables",
+        chance: 0.04,
+        suits: ["distributor", "pack", "hybrid"],
+      },
       "coils-off": {
         say: "The coil, or what holds the coils, was off",
         more: "for a cover gasket, say",

@@ -10,6 +10,7 @@ export const TRIED = [
     scope: "cylinder",
     momentary: true,
     awaits: 0.5,
+    travels: "moved",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       moved: { say: "moved with the plug", chance: 0.02 },
@@ -24,6 +25,7 @@ export const TRIED = [
     scope: "cylinder",
     momentary: true,
     awaits: 0.5,
+    travels: "moved",
     suits: ["rail", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -39,6 +41,7 @@ export const TRIED = [
     scope: "cylinder",
     momentary: true,
     awaits: 0.5,
+    travels: "moved",
     suits: ["distributor", "pack", "hybrid"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -54,6 +57,7 @@ export const TRIED = [
     scope: "cylinder",
     momentary: true,
     awaits: 0.5,
+    travels: "moved",
     suits: ["pack"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -70,6 +74,7 @@ export const TRIED = [
     scope: "coil",
     momentary: true,
     awaits: 0.5,
+    travels: "moved",
     suits: ["pack", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -100,6 +105,7 @@ export const TRIED = [
     scope: "cylinder",
     momentary: true,
     awaits: 0.5,
+    travels: "moved",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       moved: { say: "moved with the injector", chance: 0.02 },

@@ -1,0 +1,28 @@
+// Which cylinders is an answer about that names one of them?
+import type { Engine } from "./engine.ts";
+import type { CylinderName } from "./profile.ts";
+
+/**
+ * Cylinders, by index, that share the coil or the connector of the one named; itself alone where it is about a
+ * cylinder, none where it is about the engine.
+ */
+export function servedBy(
+  { names, groups, connectors }: Engine,
+  scope: "engine" | "cylinder" | "coil" | "connector",
+  cylinder: CylinderName | undefined,
+): readonly number[] {
+  if (scope === "engine") return [];
+  const c = names.findIndex((name) => String(name) === String(cylinder));
+  const fed = connectors.map(({ cylinders }) => cylinders);
+  const sets = scope === "coil" ? groups : scope === "connector" ? fed : [];
+  return sets.find((set) => set.includes(c)) ?? [c];
+}
+
+/** True of an answer about something that all cylinders share, such as a rail's one connector: none need be named. */
+export function servesAll(
+  engine: Engine,
+  scope: Parameters<typeof servedBy>[1],
+  cylinder: CylinderName | undefined,
+): boolean {
+  return servedBy(engine, scope, cylinder).length === engine.names.length;
+}

@@ -1,0 +1,84 @@
+// Is an engine without a diagnostic port asked only what can be seen on it?
+import { type EngineProfile, FINDINGS, rank } from "@half-order/core";
+import { parseCase } from "@half-order/core/wire";
+import { beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
+import {
+  beginCase,
+  findings,
+  giveAnswer,
+  openCase,
+  profile,
+} from "../../packages/web/src/state/case.ts";
+import { askedOf, firstQuestions, questionAfter } from "../../packages/web/src/state/catalogue.ts";
+import { hasPort, setPort } from "../../packages/web/src/state/port.ts";
+
+const known = (): EngineProfile => {
+  if (!profile.value) throw new Error("no case is open");
+  return profile.value;
+};
+const throughPort = FINDINGS.filter((row) => row.throughPort).map(({ id }) => id);
+
+beforeEach(() => beginCase("demo.tern"));
+
+describe("an engine without a port", () => {
+  it("is asked neither lamp nor codes nor live data, and everything else", () => {
+    expect(throughPort).toContain("codes");
+    const all = askedOf(known()).map(({ id }) => id);
+    expect(all).toEqual(expect.arrayContaining(throughPort));
+    setPort(false);
+    expect(hasPort.value).toBe(false);
+    expect(askedOf(known()).map(({ id }) => id)).toEqual(
+      all.filter((id) => !throughPort.includes(id)),
+    );
+  });
+
+  it("has fewer first questions, each of which leads to the next", () => {
+    setPort(false);
+    const first = firstQuestions(known());
+    expect(first.length).toBeGreaterThan(2);
+    expect(first.map(({ id }) => id).filter((id) => throughPort.includes(id))).toEqual([]);
+    first.forEach((row, i) => {
+      expect(questionAfter(row.id, known())).toBe(first[i + 1]);
+    });
+  });
+
+  it("keeps its answers, which speak again when it has a port after all", () => {
+    giveAnswer("onset", "driving");
+    giveAnswer("codes", ["P0302"]);
+    const before = rank(known(), findings.value).ranking;
+    setPort(false);
+    expect(findings.value).toHaveLength(2);
+    expect(rank(known(), findings.value).ranking).not.toEqual(before);
+    setPort(true);
+    expect(known()).not.toHaveProperty("diagnosticPort");
+    expect(rank(known(), findings.value).ranking).toEqual(before);
+  });
+
+  it("is a case that the command reads", () => {
+    setPort(false);
+    expect(parseCase(openCase.value?.doc)).toHaveProperty("case.engine.diagnosticPort", false);
+  });
+});
+
+describe("an engine that is chosen anew", () => {
+  let choose: typeof import("../../packages/web/src/state/begin.ts")["chooseEngine"];
+  let path: typeof import("../../packages/web/src/state/route.ts")["path"];
+
+  beforeAll(async () => {
+    // Both read the address of the page as soon as they are there.
+    vi.stubGlobal("location", { hash: "" });
+    ({ path } = await import("../../packages/web/src/state/route.ts"));
+    ({ chooseEngine: choose } = await import("../../packages/web/src/state/begin.ts"));
+  });
+
+  it("stays without a port while the case stays, and a new case begins with one", () => {
+    setPort(false);
+    path.value = ["engine"];
+    choose("generic.i4.1342.rail");
+    expect(known()).toMatchObject({ id: "generic.i4.1342.rail", diagnosticPort: false });
+    path.value = ["pick"];
+    choose("generic.i4.1342.rail");
+    expect(openCase.value?.doc.engine).toBe("generic.i4.1342.rail");
+    expect(hasPort.value).toBe(true);
+  });
+});
