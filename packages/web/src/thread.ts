@@ -44,9 +44,14 @@ const firstFindings = new Set(
 );
 
 /** The ranking; problems of the input are an answer too. */
-export function think({ profile, findings, repairs, tolerance }: Question): Thought {
+export function think({ profile, findings, repairs, tolerance, most }: Question): Thought {
   try {
-    const options = { repairs, hypotheses: 0, ...(tolerance === undefined ? {} : { tolerance }) };
+    const options = {
+      repairs,
+      hypotheses: 0,
+      ...(tolerance === undefined ? {} : { tolerance }),
+      ...(most === undefined ? {} : { most }),
+    };
     return { ranking: rank(profile, findings, options), facts };
   } catch (error) {
     if (error instanceof InputError) return { problems: error.problems };
@@ -62,6 +67,7 @@ export const REHEARSAL: Question = {
   ),
   repairs: [],
   tolerance: 0.02,
+  most: 2,
 };
 
 /** What drawings and questions need to know of the fault tables. */

@@ -25,6 +25,11 @@ import type { Fit, OrderCandidate, RankedFault, Ranking } from "./ranking.ts";
 export interface RankOptions {
   /** Probability that may stay unsearched, see `posterior`. Default 1e-6. */
   readonly tolerance?: number;
+  /**
+   * Faults present together at most. Default 3. Two take half the time; three at once are rare, and `unsearched`
+   * says nothing of them then.
+   */
+  readonly most?: 1 | 2 | 3;
   /** Other tables than the ones that come with the library. */
   readonly knowledge?: Knowledge;
   /** What was mended so far; how the engine ran afterwards is a finding too. */

@@ -21,6 +21,8 @@ export interface Question {
   readonly advice?: AdviceQuestion;
   /** Probability that the ranking may leave unsearched. */
   readonly tolerance?: number;
+  /** Faults present together at most that it looks at. */
+  readonly most?: 2 | 3;
 }
 
 /** What the page needs to know of fault tables that it does not load. */

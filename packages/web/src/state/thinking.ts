@@ -19,10 +19,13 @@ export const ledger = signal<Ledger | undefined>(undefined);
 /** The script that answers in a thread, once there is one; for who starts a thread of its own. */
 export const thread = signal<string | undefined>(undefined);
 
-/** First look: what may stay unsearched so that the answer comes soon. */
-const SOON = 0.02;
-/** Second look, for engines and cases where it costs little. */
-const FINE = 1e-4;
+/** What a look leaves out. */
+type Look = Pick<Question, "tolerance" | "most">;
+/** First look: so that the answer comes soon. Three faults at once move nothing that is seen in it. */
+export const SOON: Look = { tolerance: 0.02, most: 2 };
+/** Second look, finer for engines and cases where the first cost little. */
+const FULL: Look = { tolerance: 0.02 };
+const FINE: Look = { tolerance: 1e-4 };
 const CHEAP_MS = 250;
 /** Who answers faster than this does not wait for a second look. */
 const REST_MS = 400;
@@ -46,8 +49,8 @@ export function startThinking(script: string): void {
     }
     isWeighing.value = true;
     const began = performance.now();
-    const look = (tolerance: number): Promise<void> =>
-      ranker.ask({ profile: known, ...given, tolerance }).then((thought) => {
+    const look = (how: Look): Promise<void> =>
+      ranker.ask({ profile: known, ...given, ...how }).then((thought) => {
         learn(thought.facts);
         // The case may have been closed meanwhile.
         if (profile.peek() !== known) return;
@@ -58,7 +61,7 @@ export function startThinking(script: string): void {
     look(SOON)
       .then(() => {
         const isCheap = performance.now() - began < CHEAP_MS;
-        later = isCheap ? setTimeout(() => look(FINE).catch(report), REST_MS) : undefined;
+        later = setTimeout(() => look(isCheap ? FINE : FULL).catch(report), REST_MS);
       })
       .catch(report);
   });
@@ -82,7 +85,7 @@ const ANY: Question = {
   profile: { cylinders: 4, ignition: "rail", firingOrder: [1, 3, 4, 2] },
   findings: [],
   repairs: [],
-  tolerance: SOON,
+  ...SOON,
 };
 
 function learn(told: Facts | undefined): void {
@@ -104,7 +107,7 @@ export async function rankingIf(
     profile: known,
     findings: [...findings.value, also],
     repairs: repairs.value,
-    tolerance: SOON,
+    ...SOON,
   });
   return thought.ranking;
 }
