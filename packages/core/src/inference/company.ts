@@ -1,7 +1,7 @@
 // Which faults are acquainted: some local row speaks of both, or a link joins them. Of strangers the local
 // rows say what they say of each; for the acquainted there is a factor on top of that product, by pair,
 // and a third one where three speak on one row.
-import { type Evidence, type Row, said } from "./evidence.ts";
+import type { Evidence, Row } from "./evidence.ts";
 import type { LinkTable } from "./link-table.ts";
 
 export interface Company {
@@ -47,16 +47,18 @@ export function companyOf(faults: number, evidence: Evidence, { links }: LinkTab
   };
   const rowsOf: Row[][] = Array.from({ length: faults }, () => []);
   for (const row of evidence.local) {
-    const { speakers } = row;
+    const { speakers, isChoice, gain, say } = row;
+    const own = speakers.map((a) => alone(row, a));
     speakers.forEach((a, i) => {
-      const own = alone(row, a);
-      solo[a] = (solo[a] as number) * own;
+      const x = own[i] as number;
+      solo[a] = (solo[a] as number) * x;
       rowsOf[a]?.push(row);
+      const not = 1 - (say[a] as number);
       for (let j = i + 1; j < speakers.length; j++) {
         const b = speakers[j] as number;
-        const other = alone(row, b);
-        const two = row.isChoice ? (own + other) / 2 : said(row, [a, b]);
-        both(a, b, two / own / other);
+        const y = own[j] as number;
+        const two = isChoice ? (x + y) / 2 : 1 + gain * (1 - not * (1 - (say[b] as number)));
+        both(a, b, two / x / y);
       }
     });
   }
