@@ -72,7 +72,10 @@ describe.skipIf(!CHROMIUM)("a case", () => {
     const page = await openPage(stage, PHONE);
     await openFile(page, JSON.stringify(file));
     await ranked(page);
-    await page.getByText(/A blinking lamp means/).waitFor();
+    await page
+      .locator("summary")
+      .getByText(/A blinking lamp means/)
+      .waitFor();
     await page.goto(`${stage.address}#/question/onset`);
     await page
       .locator("summary")

@@ -27,7 +27,8 @@ async function withCodes(page: Page): Promise<void> {
 
 /** Taps the dial at a point of its own drawing, which is 412 wide round its centre. */
 async function tapDial(page: Page, x: number, y: number): Promise<string> {
-  const dial = page.locator(".picture .dial");
+  // Not the room that is kept for it until it has come.
+  const dial = page.locator(".picture .dial:has(.scale)");
   await dial.scrollIntoViewIfNeeded();
   const box = await dial.boundingBox();
   if (!box) throw new Error("no dial");
