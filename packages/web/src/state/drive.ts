@@ -22,9 +22,13 @@ export function followDriveInFull(): void {
 }
 
 const warner = computed(() => (thread.value === undefined ? undefined : new Thinker(thread.value)));
+/** By then the first screen stands, and no thread takes the processor from it. */
+const CALM_MS = 3000;
 // Not left to the first answer: by then the thread has its tables.
 effect(() => {
-  warner.value?.start();
+  const thinker = warner.value;
+  const timer = setTimeout(() => thinker?.start(), CALM_MS);
+  return () => clearTimeout(timer);
 });
 let isFollowing = false;
 
