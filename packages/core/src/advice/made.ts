@@ -1,6 +1,7 @@
 // What comes before the planner's word: to start the engine after something was mended by the way, and to
 // renew the part that a swap has proven.
 import { type Answered, answeredOf } from "../compile/answered.ts";
+import { fits } from "../compile/fits.ts";
 import { placeOfRepair } from "../compile/repair.ts";
 import type { Engine } from "../engine/engine.ts";
 import { places } from "../engine/place.ts";
@@ -114,10 +115,10 @@ export function withPartThere({ answered }: SoFar): ReadonlySet<string> {
 }
 
 function suiting(
-  { ignition }: Engine,
+  engine: Engine,
   ids: readonly string[],
   { repairs }: Knowledge,
 ): RepairRow | undefined {
   const rows = ids.flatMap((id) => repairs.find((row) => row.id === id) ?? []);
-  return rows.find(({ suits }) => !suits || suits.includes(ignition));
+  return rows.find((row) => fits(engine, row));
 }
