@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { posterior } from "../../packages/core/src/inference/posterior.ts";
+import { priorTotal } from "../../packages/core/src/inference/prior-total.ts";
 import { checkModel } from "../../packages/core/src/model/invariant.ts";
 import { smallModel } from "../helper/arbitrary-model.ts";
 import { bruteForce } from "../reference/brute-force.ts";
@@ -26,6 +27,17 @@ describe("the posterior", () => {
         expect(apart(fast.set, plain.set)).toBeLessThan(CLOSE);
         expect(Math.abs(fast.total / plain.total - 1)).toBeLessThan(CLOSE);
         expect(fast.best[0]?.probability).toBeCloseTo(plain.best.probability, 9);
+      }),
+      RUNS,
+    );
+  });
+
+  it.each([1, 2, 3] as const)("is measured by the prior of up to %i faults together", (most) => {
+    fc.assert(
+      fc.property(smallModel, (model) => {
+        const asked = { ...model, observations: [], misfireObservations: [] };
+        const plain = bruteForce(asked, most);
+        expect(Math.abs(priorTotal(model, most) / plain.total - 1)).toBeLessThan(CLOSE);
       }),
       RUNS,
     );

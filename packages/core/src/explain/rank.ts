@@ -11,8 +11,9 @@ import { sayNames } from "../engine/cylinder-name.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { ambiguityGroups } from "../inference/ambiguity.ts";
-import { conflictDb, mostConflicting, unasked } from "../inference/fit.ts";
+import { conflictDb, mostConflicting } from "../inference/fit.ts";
 import { type PosteriorOptions, posterior } from "../inference/posterior.ts";
+import { priorTotal } from "../inference/prior-total.ts";
 import type { Finding, RepairDone } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
 import type { CheckRow, FaultRow } from "../knowledge/schema.ts";
@@ -114,8 +115,8 @@ export function partsOf(
 }
 
 /** How well an engine explains the findings: P(findings | engine), up to a constant of the findings. */
-function evidenceFor({ compiled, posterior: after }: Part, how: PosteriorOptions): number {
-  return after.total / posterior(unasked(compiled.model), how).total;
+function evidenceFor({ compiled, posterior: after }: Part, { most = 3 }: PosteriorOptions): number {
+  return after.total / priorTotal(compiled.model, most);
 }
 
 /** Where a fault at a place is first met among the candidates. */

@@ -13,20 +13,6 @@ export function answersOf(model: DiagnosisModel): readonly number[] {
   return [...answers].sort((a, b) => a - b);
 }
 
-/** The model before anything is known: then it does not matter which sets faults reach. */
-export function unasked(model: DiagnosisModel): DiagnosisModel {
-  const { faults } = model;
-  return {
-    ...model,
-    cylinders: 0,
-    atomStart: Uint32Array.from({ length: faults + 1 }, (_, f) => f),
-    atomChance: new Float64Array(faults).fill(1),
-    atomSet: new Uint32Array(faults),
-    observations: [],
-    misfireObservations: [],
-  };
-}
-
 /**
  * Conflict in dB. All probabilities, joint and single, are taken over hypotheses of one fault, so that
  * they are of one kind; findings that only two faults together explain show as conflict, and should.
