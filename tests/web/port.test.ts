@@ -1,7 +1,8 @@
 // Is an engine without a diagnostic port asked only what can be seen on it?
-import { type EngineProfile, FINDINGS, rank } from "@half-order/core";
+import { checkProfile, type EngineProfile, FINDINGS, rank } from "@half-order/core";
 import { parseCase } from "@half-order/core/wire";
 import { beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
+import { askedOf, firstQuestions } from "../../packages/web/src/state/asked.ts";
 import {
   beginCase,
   findings,
@@ -9,8 +10,9 @@ import {
   openCase,
   profile,
 } from "../../packages/web/src/state/case.ts";
-import { askedOf, firstQuestions, questionAfter } from "../../packages/web/src/state/catalogue.ts";
+import { questionAfter } from "../../packages/web/src/state/catalogue.ts";
 import { hasPort, setPort } from "../../packages/web/src/state/port.ts";
+import { emptySketch, profileOf } from "../../packages/web/src/state/sketch.ts";
 
 const known = (): EngineProfile => {
   if (!profile.value) throw new Error("no case is open");
@@ -60,6 +62,16 @@ describe("an engine without a port", () => {
   });
 });
 
+describe("an engine that is typed", () => {
+  it("has a port unless it is said to have none", () => {
+    const sketch = { ...emptySketch, order: "1-3-4-2", cylinders: "4" };
+    expect(profileOf(sketch)).not.toHaveProperty("diagnosticPort");
+    const without = profileOf({ ...sketch, hasPort: false });
+    expect(without).toEqual({ ...profileOf(sketch), diagnosticPort: false });
+    expect(checkProfile(without)).toEqual([]);
+  });
+});
+
 describe("an engine that is chosen anew", () => {
   let choose: typeof import("../../packages/web/src/state/begin.ts")["chooseEngine"];
   let path: typeof import("../../packages/web/src/state/route.ts")["path"];
@@ -80,5 +92,14 @@ describe("an engine that is chosen anew", () => {
     choose("generic.i4.1342.rail");
     expect(openCase.value?.doc.engine).toBe("generic.i4.1342.rail");
     expect(hasPort.value).toBe(true);
+  });
+
+  it("has a port again where the choice itself says so", () => {
+    setPort(false);
+    path.value = ["sketch", "engine"];
+    choose(profileOf({ ...emptySketch, order: "1-3-4-2", cylinders: "4" }), true);
+    expect(hasPort.value).toBe(true);
+    choose(profileOf({ ...emptySketch, hasPort: false }), true);
+    expect(hasPort.value).toBe(false);
   });
 });

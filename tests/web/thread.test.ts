@@ -1,32 +1,78 @@
-// Does the thread get fast on what people ask of it?
+// Is the ranking there when somebody asks for it, and is it the one that was asked for?
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { FINDINGS } from "@half-order/core";
+import type { Finding, FindingRow } from "@half-order/core";
+import * as core from "@half-order/core";
 import { parseCase } from "@half-order/core/wire";
-import { describe, expect, it } from "vitest";
-import { SOON } from "../../packages/web/src/state/thinking.ts";
-import { REHEARSAL, think } from "../../packages/web/src/thread.ts";
+import { describe, expect, it, vi } from "vitest";
+import { firstQuestions } from "../../packages/web/src/state/asked.ts";
+import { SOON } from "../../packages/web/src/state/look.ts";
+import type { Question } from "../../packages/web/src/state/thinker.ts";
+import { answer, think } from "../../packages/web/src/thread.ts";
+import { nextQuestions } from "../../packages/web/src/thread-ahead.ts";
 
-describe("the rehearsal of the thread", () => {
-  it("ranks: nothing in it is refused", () => {
-    const { problems, ranking } = think(REHEARSAL);
-    expect(problems).toBeUndefined();
-    expect(ranking?.ranking.length).toBeGreaterThan(0);
-  });
+const engine: Question["profile"] = { cylinders: 4, ignition: "rail", firingOrder: [1, 3, 4, 2] };
+const begun: Question = { profile: engine, findings: [], repairs: [], ...SOON };
 
-  it("looks as the first look at a case does", () => {
-    expect(REHEARSAL).toMatchObject(SOON);
-  });
+describe("what is thought ahead", () => {
+  const first = firstQuestions(engine);
 
-  it("answers first questions, each as its row allows", () => {
-    expect(REHEARSAL.findings.length).toBeGreaterThan(1);
-    for (const { finding, answer } of REHEARSAL.findings) {
-      const row = FINDINGS.find(({ id }) => id === finding);
-      expect(row?.first).toBeDefined();
-      expect(Object.keys(row?.options ?? {})).toContain(answer);
+  it.each(first.map(({ id }, step) => [id, step] as const))("can be answered: %s", (id, step) => {
+    const findings = first.slice(0, step).map((row) => someAnswer(row));
+    const next = nextQuestions({ ...begun, findings });
+    expect(next.length).toBeGreaterThan(1);
+    for (const question of next) {
+      expect(question.findings.slice(0, -1)).toEqual(findings);
+      expect(question.findings.at(-1)?.finding).toBe(id);
+      expect(think(question).problems).toBeUndefined();
     }
   });
+
+  it("goes on after a question that was left out, and ends after the last", () => {
+    const [, second, third, ...rest] = first;
+    const findings = [someAnswer(second as FindingRow)];
+    expect(nextQuestions({ ...begun, findings })[0]?.findings.at(-1)?.finding).toBe(third?.id);
+    const last = someAnswer(rest.at(-1) as FindingRow);
+    expect(nextQuestions({ ...begun, findings: [last] })).toEqual([]);
+  });
+
+  it("is answered without being worked out again, whenever it was answered", async () => {
+    vi.useFakeTimers();
+    await answer(begun);
+    await vi.runAllTimersAsync();
+    const counted = vi.spyOn(core, "rank");
+    const [next] = nextQuestions(begun);
+    const findings = (next as Question).findings.map((finding) => ({
+      ...finding,
+      when: "2026-01-02T03:04:05Z",
+    }));
+    const { ranking } = await answer({ ...begun, findings });
+    expect(counted).not.toHaveBeenCalled();
+    await answer({ ...begun, findings: findings.slice(0, -1), tolerance: 0.03 });
+    expect(counted).toHaveBeenCalledOnce();
+    vi.useRealTimers();
+    expect(ranking).toEqual(core.rank(engine, findings, { ...SOON, hypotheses: 0 }));
+    counted.mockRestore();
+  });
+
+  it("is dropped when something else is asked", async () => {
+    vi.useFakeTimers();
+    await answer(begun);
+    const findings = [{ finding: "lamp", answer: "steady" }];
+    await answer({ ...begun, findings });
+    await vi.runAllTimersAsync();
+    vi.useRealTimers();
+    const { ranking } = await answer({ ...begun, findings: [] });
+    expect(ranking).toEqual(core.rank(engine, [], { ...SOON, hypotheses: 0 }));
+  });
 });
+
+/** An answer that a first question takes: its first option, by itself where it takes several; no code. */
+function someAnswer({ id, kind, options }: FindingRow): Finding {
+  const [option = ""] = Object.keys(options);
+  const answers = { several: [option], codes: [] };
+  return { finding: id, answer: kind === "several" || kind === "codes" ? answers[kind] : option };
+}
 
 describe("the first look at a case", () => {
   const folder = join(import.meta.dirname, "../../fixtures/case");

@@ -1,46 +1,50 @@
 // The thread's side of the reasoning: answers each question of the page. Only it loads the fault tables.
 import { FAULTS, FINDINGS, InputError, rank } from "@half-order/core";
+import { SOON } from "./state/look.ts";
 import type { Facts, Question, Thought } from "./state/thinker.ts";
+import { nextQuestions, rankingKey } from "./thread-ahead.ts";
 import { adviseDrive } from "./thread-drive.ts";
 import { fillKnowledge } from "./thread-tables.ts";
 
 /** Fetches what the question needs, and answers it. */
 export async function answer(question: Question): Promise<Thought> {
-  asked += 1;
   const isFirst = question.findings.every(({ finding }) => firstFindings.has(finding));
-  const { advice } = question;
+  const { advice, of, most, repairs } = question;
   const asksMore = advice !== undefined && (advice.kind !== "drive" || advice.isInFull);
-  if (!isFirst || asksMore || question.repairs.length > 0) await fillKnowledge();
-  if (!advice) {
-    if (!question.of) {
-      rehearse(asked);
-      return think(question);
-    }
-    return (await import("./thread-ledger.ts")).explain(question);
+  const isEarly = isFirst && repairs.length === 0;
+  if (!isEarly || asksMore) await fillKnowledge();
+  if (advice?.kind === "drive") return { advice: adviseDrive(question) };
+  if (advice) {
+    const { advise } = await import("./thread-advice.ts");
+    return { advice: await advise(question, advice) };
   }
-  if (advice.kind === "drive") return { advice: adviseDrive(question) };
-  const { advise } = await import("./thread-advice.ts");
-  return { advice: await advise(question, advice) };
+  if (of) return (await import("./thread-ledger.ts")).explain(question);
+  if (!isEarly || most !== SOON.most) return think(question);
+  const thought = ahead.get(rankingKey(question)) ?? think(question);
+  ahead.clear();
+  asked += 1;
+  lookAhead(nextQuestions(question), asked);
+  return thought;
 }
 
-/** After so many rankings that nobody reads the code is fast when somebody waits for one. */
-const REHEARSALS = 8;
-const PAUSE_MS = 30;
-/** Before the first of them: a page that still comes up has more need of the processor. */
-const CALM_MS = 3000;
+/** What is thought ahead, by `rankingKey`. */
+const ahead = new Map<string, Thought>();
 let asked = 0;
-let rehearsed = 0;
+/** The page draws meanwhile. */
+const PAUSE_MS = 40;
+/** Before the first time: a page that still comes up has more need of the processor. */
+const CALM_MS = 3000;
 
-/** Ranks an engine that is soon ranked, again and again, until the thread is asked something. */
-function rehearse(after: number): void {
+/** One question after the other, until the thread is asked the next time. It also makes the code fast. */
+function lookAhead([next, ...rest]: readonly Question[], after: number): void {
+  if (!next) return;
   setTimeout(
     () => {
-      if (asked !== after || rehearsed >= REHEARSALS) return;
-      rehearsed += 1;
-      think(REHEARSAL);
-      rehearse(after);
+      if (asked !== after) return;
+      ahead.set(rankingKey(next), think(next));
+      lookAhead(rest, after);
     },
-    rehearsed > 0 ? PAUSE_MS : CALM_MS,
+    asked > 1 || ahead.size > 0 ? PAUSE_MS : CALM_MS,
   );
 }
 
@@ -63,17 +67,6 @@ export function think({ profile, findings, repairs, tolerance, most }: Question)
     throw error;
   }
 }
-
-/** Every first question that is answered by one option, answered. */
-export const REHEARSAL: Question = {
-  profile: { cylinders: 4, ignition: "rail", firingOrder: [1, 3, 4, 2] },
-  findings: FINDINGS.filter(({ first, kind }) => first !== undefined && kind === "choice").map(
-    ({ id, options }) => ({ finding: id, answer: Object.keys(options)[0] ?? "" }),
-  ),
-  repairs: [],
-  tolerance: 0.02,
-  most: 2,
-};
 
 /** What drawings and questions need to know of the fault tables. */
 const facts: Facts = {

@@ -1,7 +1,7 @@
 // Every finding by topic, to add or change at any time.
 import type { VNode } from "preact";
+import { askedOf } from "../state/asked.ts";
 import { answersOf, profile } from "../state/case.ts";
-import { askedOf } from "../state/catalogue.ts";
 import { isDesk } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
 import { ADD } from "../text/en.ts";

@@ -1,4 +1,4 @@
-// The knowledge by id, and the questions that suit an engine.
+// The knowledge by id, and what a question may be about.
 import {
   CHECKS,
   type CheckRow,
@@ -6,8 +6,8 @@ import {
   type EngineProfile,
   FINDINGS,
   type FindingRow,
-  suitsEngine,
 } from "@half-order/core";
+import { firstQuestions } from "./asked.ts";
 import { hasAllFindings } from "./prose.ts";
 
 const findingRows = new Map(FINDINGS.map((row) => [row.id, row]));
@@ -19,18 +19,6 @@ export function findingRow(id: string | undefined): FindingRow | undefined {
 /** `undefined` too while the checks are on their way; a component that asks is drawn again when they have come. */
 export function checkRow(id: string | undefined): CheckRow | undefined {
   return hasAllFindings() ? CHECKS.find((row) => row.id === id) : undefined;
-}
-
-/** The findings that are asked of an engine; all while it is not known. */
-export function askedOf(known: EngineProfile | undefined): readonly FindingRow[] {
-  return known ? FINDINGS.filter((row) => suitsEngine(known, row)) : FINDINGS;
-}
-
-/** The first questions, in the order in which they are asked. */
-export function firstQuestions(known: EngineProfile | undefined): readonly FindingRow[] {
-  return askedOf(known)
-    .filter((row) => row.first !== undefined)
-    .sort((a, b) => (a.first ?? 0) - (b.first ?? 0));
 }
 
 /** The question asked after this one among the first; `undefined` after the last and for others. */

@@ -3,6 +3,7 @@ import type { Answer, CylinderName, FaultAt, Ledger, Problem, Ranking } from "@h
 import { effect, signal } from "@preact/signals";
 import { findings, profile, repairs } from "./case.ts";
 import { facts } from "./facts.ts";
+import { FINE, FULL, type Look, SOON } from "./look.ts";
 import { type Facts, type Question, Thinker } from "./thinker.ts";
 
 /** The last ranking; it stays while the next one is worked out. */
@@ -19,16 +20,9 @@ export const ledger = signal<Ledger | undefined>(undefined);
 /** The script that answers in a thread, once there is one; for who starts a thread of its own. */
 export const thread = signal<string | undefined>(undefined);
 
-/** What a look leaves out. */
-type Look = Pick<Question, "tolerance" | "most">;
-/** First look: so that the answer comes soon. Three faults at once move nothing that is seen in it. */
-export const SOON: Look = { tolerance: 0.02, most: 2 };
-/** Second look, finer for engines and cases where the first cost little. */
-const FULL: Look = { tolerance: 0.02 };
-const FINE: Look = { tolerance: 1e-4 };
 const CHEAP_MS = 250;
 /** Who answers faster than this does not wait for a second look. */
-const REST_MS = 400;
+const REST_MS = 1200;
 
 /** Weighs the open case from now on, whenever it changes; `script` is the address of this page's script. */
 export function startThinking(script: string): void {

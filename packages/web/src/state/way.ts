@@ -1,8 +1,9 @@
 // The way through the questions: what comes before and after one, and where it was reached from.
 import type { FindingRow } from "@half-order/core";
 import { computed } from "@preact/signals";
+import { firstQuestions } from "./asked.ts";
 import { profile } from "./case.ts";
-import { findingRow, firstQuestions, questionAfter, questionBefore } from "./catalogue.ts";
+import { findingRow, questionAfter, questionBefore } from "./catalogue.ts";
 import { at, goTo, path, screen, subject } from "./route.ts";
 
 /** The question that the address asks for: the first one where it names none. */

@@ -1,0 +1,10 @@
+// How closely is a ranking looked at before it is shown?
+import type { Question } from "./thinker.ts";
+
+/** What a look leaves out. */
+export type Look = Pick<Question, "tolerance" | "most">;
+/** First look: so that the answer comes soon. Three faults at once move nothing that is seen in it. */
+export const SOON: Look = { tolerance: 0.02, most: 2 };
+/** Second look, finer for engines and cases where the first cost little. */
+export const FULL: Look = { tolerance: 0.02 };
+export const FINE: Look = { tolerance: 1e-4 };
