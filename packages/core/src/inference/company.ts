@@ -9,14 +9,35 @@ export interface Company {
   readonly solo: Float64Array;
   /** By fault: that times its odds and what was not seen: all but the wide rows. */
   readonly weight: Float64Array;
-  /** [fault·faults + fault]: what two are more than the product of their weights; links included. */
+  /** How many know somebody. Few do while little was found, so what two are to one another is kept for these alone. */
+  readonly acquainted: number;
+  /** By fault: its place among those; below 0 for a stranger to all. */
+  readonly place: Int32Array;
+  /** [place·acquainted + place]: what two are more than the product of their weights; links included. */
   readonly factor: Float64Array;
-  /** [fault·faults + fault]: 1 for the acquainted. */
+  /** [place·acquainted + place]: 1 for two that know one another. */
   readonly knows: Uint8Array;
   /** By fault: whom it knows, ascending. */
   readonly known: readonly (readonly number[])[];
   /** Local rows on which two speak. */
   readonly shared: (a: number, b: number) => readonly Row[];
+}
+
+/** What two are more than the product of their weights; 1 for strangers. */
+export function factorOf({ place, acquainted, factor }: Company, a: number, b: number): number {
+  const at = place[a] as number;
+  const to = place[b] as number;
+  return at < 0 || to < 0 ? 1 : (factor[at * acquainted + to] as number);
+}
+
+export function areAcquainted(
+  { place, acquainted, knows }: Company,
+  a: number,
+  b: number,
+): boolean {
+  const at = place[a] as number;
+  const to = place[b] as number;
+  return at >= 0 && to >= 0 && knows[at * acquainted + to] === 1;
 }
 
 /** A choice that a fault makes impossible would divide by nothing; this is taken for nothing. */
@@ -28,14 +49,16 @@ function alone({ isChoice, gain, say }: Row, fault: number): number {
   return isChoice ? Math.max(NOTHING, own) : 1 + gain * own;
 }
 
-export function companyOf(faults: number, evidence: Evidence, { links }: LinkTable): Company {
+export function companyOf(faults: number, evidence: Evidence, table: LinkTable): Company {
+  const place = placesOf(faults, evidence, table);
+  const acquainted = place.reduce((most, at) => Math.max(most, at + 1), 0);
   const solo = new Float64Array(faults).fill(1);
-  const factor = new Float64Array(faults * faults).fill(1);
-  const knows = new Uint8Array(faults * faults);
+  const factor = new Float64Array(acquainted ** 2).fill(1);
+  const knows = new Uint8Array(acquainted ** 2);
   const known: number[][] = Array.from({ length: faults }, () => []);
   const both = (a: number, b: number, times: number): void => {
-    const ab = a * faults + b;
-    const ba = b * faults + a;
+    const ab = (place[a] as number) * acquainted + (place[b] as number);
+    const ba = (place[b] as number) * acquainted + (place[a] as number);
     if (!knows[ab]) {
       known[a]?.push(b);
       known[b]?.push(a);
@@ -62,10 +85,25 @@ export function companyOf(faults: number, evidence: Evidence, { links }: LinkTab
       }
     });
   }
-  for (const { a, b, times } of links) both(a, b, times);
+  for (const { a, b, times } of table.links) both(a, b, times);
   for (const list of known) list.sort((a, b) => a - b);
   const weight = solo.map((own, f) => own * (evidence.plain[f] as number));
-  return { solo, weight, factor, knows, known, shared: sharedBy(rowsOf) };
+  const shared = sharedBy(rowsOf);
+  return { solo, weight, acquainted, place, factor, knows, known, shared };
+}
+
+/** Numbers those who know somebody. */
+function placesOf(faults: number, { local }: Evidence, { links }: LinkTable): Int32Array {
+  const isMet = new Uint8Array(faults);
+  for (const { speakers } of local) {
+    for (const a of speakers) isMet[a] = 1;
+  }
+  for (const { a, b } of links) {
+    isMet[a] = 1;
+    isMet[b] = 1;
+  }
+  let acquainted = 0;
+  return Int32Array.from(isMet, (met) => (met ? acquainted++ : -1));
 }
 
 function sharedBy(rowsOf: readonly (readonly Row[])[]) {

@@ -1,23 +1,23 @@
 // The weight of all hypotheses of two faults: all light faults by trait, as if they were strangers and could
 // be their own company; then what the acquainted make different, one pair after the other.
+import { factorOf } from "./company.ts";
 import type { Work } from "./crowd.ts";
 import { addScaled, saidOfTwo } from "./third.ts";
 
 export function sumPairs(work: Work): void {
   addStrangerPairs(work);
-  const { faults, all, heavy, light, company, seconds } = work;
-  const { factor, known } = company;
+  const { all, heavy, light, company, seconds } = work;
+  const { known } = company;
   for (const a of all) {
     seconds.fill(0);
-    const start = a * faults;
     if (light[a]) {
       addPair(work, a, a, -1 / 2);
       for (const b of known[a] as readonly number[]) {
-        if (b > a && light[b]) addPair(work, a, b, (factor[start + b] as number) - 1);
+        if (b > a && light[b]) addPair(work, a, b, factorOf(company, a, b) - 1);
       }
     }
     for (const b of light[a] ? heavy : all) {
-      if (b > a) addPair(work, a, b, factor[start + b] as number);
+      if (b > a) addPair(work, a, b, factorOf(company, a, b));
     }
     addSets(work, a);
   }
@@ -50,9 +50,9 @@ function addStrangerPairs({ traits, reach, pool, offered, ring }: Work): void {
 function addPair(work: Work, a: number, b: number, times: number): void {
   if (times === 0) return;
   const { reach, ring, seconds } = work;
-  const { first, atomMask, atomWeight, unionSet, joined } = reach;
+  const { first, atomMask, atomWeight, rows, joined } = reach;
   const said = times * saidOfTwo(work.wide, a, b);
-  const row = a * unionSet.length;
+  const row = a * rows;
   let sum = 0;
   for (let atom = first[b] as number; atom < (first[b + 1] as number); atom++) {
     const m = atomMask[atom] as number;

@@ -20,8 +20,10 @@ export interface Reach {
   readonly setOf: Uint32Array;
   /** [union·masks + mask]: what the misfire findings say of it. */
   readonly ofUnion: Float64Array;
-  /** [fault·unions + union]: Σ over the atoms of the fault of weight · likelihood of atom and union. */
+  /** [fault·rows + union]: Σ over the atoms of the fault of weight · likelihood of atom and union. */
   readonly joined: Float64Array;
+  /** Unions of which `ofUnion` and `joined` tell, the first ones. */
+  readonly rows: number;
 }
 
 /**
@@ -35,8 +37,8 @@ export function reachOf(model: DiagnosisModel, weight: Float64Array, most: numbe
   const rows = most > 2 ? unionSet.length : masks;
   const ofUnion = new Float64Array(rows * masks);
   for (let at = 0; at < ofUnion.length; at++) ofUnion[at] = likelihood(setOf[at] as number);
-  const sofar = { ...layout, likelihood, ofUnion, atomWeight: atomWeightsOf(model, weight) };
-  return { ...sofar, joined: joinedOf(sofar, model.faults, rows) };
+  const sofar = { ...layout, likelihood, ofUnion, rows, atomWeight: atomWeightsOf(model, weight) };
+  return { ...sofar, joined: joinedOf(sofar, model.faults) };
 }
 
 type Layout = Pick<Reach, "masks" | "unionSet" | "unionOf" | "first" | "atomMask" | "setOf">;
@@ -132,12 +134,10 @@ function unionsOf(cylinders: number, sets: readonly number[]) {
 }
 
 function joinedOf(
-  { masks, unionSet, first, atomMask, atomWeight, ofUnion }: Omit<Reach, "joined">,
+  { masks, first, atomMask, atomWeight, ofUnion, rows }: Omit<Reach, "joined">,
   faults: number,
-  rows: number,
 ): Float64Array {
-  const unions = unionSet.length;
-  const joined = new Float64Array(faults * unions);
+  const joined = new Float64Array(faults * rows);
   for (let f = 0; f < faults; f++) {
     const start = first[f] as number;
     const end = first[f + 1] as number;
@@ -146,7 +146,7 @@ function joinedOf(
       for (let a = start; a < end; a++) {
         sum += (atomWeight[a] as number) * (ofUnion[u * masks + (atomMask[a] as number)] as number);
       }
-      joined[f * unions + u] = sum;
+      joined[f * rows + u] = sum;
     }
   }
   return joined;

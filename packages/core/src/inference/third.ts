@@ -42,9 +42,9 @@ export function expectPair(work: Work, b: number): void {
 }
 
 function writeRow({ reach, joins }: Work, mask: number): void {
-  const { masks, unionOf, unionSet, joined } = reach;
+  const { masks, unionOf, rows, joined } = reach;
   const start = mask * masks;
-  const row = joins.of * unionSet.length;
+  const row = joins.of * rows;
   joins.isWritten[mask] = 1;
   for (let m = 0; m < masks; m++) {
     joins.expected[start + m] = joined[row + (unionOf[start + m] as number)] as number;

@@ -6,7 +6,7 @@
 // third; and triple by triple what is left where the third knows one of the two. A fault that explains
 // very much by itself would make these differences large, and take digits: it is heavy, no stranger to
 // anyone, and its triples are summed one by one.
-import { threefold } from "./company.ts";
+import { areAcquainted, factorOf, threefold } from "./company.ts";
 import type { Work } from "./crowd.ts";
 import { addStrangers } from "./strangers.ts";
 import {
@@ -66,8 +66,8 @@ function addSelf(work: Work, a: number): void {
 }
 
 function addPair(work: Work, a: number, b: number): void {
-  const { ring, thirds, expected, company, faults } = work;
-  const extra = (company.factor[a * faults + b] as number) - 1;
+  const { ring, thirds, expected, company } = work;
+  const extra = factorOf(company, a, b) - 1;
   expectPair(work, b);
   thirds.fill(0);
   findStrangers(work, b);
@@ -92,18 +92,21 @@ function addPair(work: Work, a: number, b: number): void {
 
 /** Thirds that know one of the two; a triple is met at the first of its acquainted pairs only. */
 function addKnown(work: Work, a: number, b: number): void {
-  const { company, light, faults } = work;
-  const { factor, knows, known } = company;
+  const { company, light } = work;
+  const { factor, knows, known, place, acquainted } = company;
   const shared = company.shared(a, b);
   const most = largest(work.expected);
-  const ab = factor[a * faults + b] as number;
+  const ofA = (place[a] as number) * acquainted;
+  const ofB = (place[b] as number) * acquainted;
+  const ab = factor[ofA + (place[b] as number)] as number;
   const all = [known[a], known[b]] as const;
   for (let list = 0; list < 2; list++) {
     for (const c of all[list] as readonly number[]) {
       if (!light[c] || c <= (list === 0 ? b : a)) continue;
-      if (list === 1 && knows[a * faults + c]) continue;
-      const ac = factor[a * faults + c] as number;
-      const bc = factor[b * faults + c] as number;
+      const at = place[c] as number;
+      if (list === 1 && knows[ofA + at]) continue;
+      const ac = factor[ofA + at] as number;
+      const bc = factor[ofB + at] as number;
       const three = shared.length > 0 ? threefold(shared, a, b, c) : 1;
       addThird(work, c, ab * ac * bc * three - (ab + ac + bc - 2), most);
     }
@@ -124,17 +127,16 @@ function addHeavy(work: Work): void {
 /** A heavy fault and the i-th of the rest, with those after it. */
 function addHeavyPair(work: Work, a: number, rest: readonly number[], i: number): void {
   const b = rest[i] as number;
-  const { ring, thirds, expected, company, faults } = work;
-  const { factor } = company;
+  const { ring, thirds, expected, company } = work;
   expectPair(work, b);
   thirds.fill(0);
   const shared = company.shared(a, b);
   const most = largest(expected);
-  const ab = factor[a * faults + b] as number;
+  const ab = factorOf(company, a, b);
   for (let j = i + 1; j < rest.length; j++) {
     const c = rest[j] as number;
     const three = shared.length > 0 ? threefold(shared, a, b, c) : 1;
-    const both = (factor[a * faults + c] as number) * (factor[b * faults + c] as number);
+    const both = factorOf(company, a, c) * factorOf(company, b, c);
     addThird(work, c, ab * both * three, most);
   }
   const weight = dot(thirds, expected);
@@ -145,15 +147,15 @@ function addHeavyPair(work: Work, a: number, rest: readonly number[], i: number)
 
 /** Asking for the next pair puts an end to the one before. */
 export function pairOf(work: Work, a: number, b: number): Pair {
-  const { faults, light, company, all, heavy } = work;
-  const { factor, knows, known } = company;
+  const { light, company, all, heavy } = work;
+  const { known } = company;
   const shared = company.shared(a, b);
-  const ab = factor[a * faults + b] as number;
+  const ab = factorOf(company, a, b);
   if (work.joins.of !== a) beginFault(work, a);
   expectPair(work, b);
   /** The factor on top of what strangers would make of it. */
   const factorWith = (c: number): number => {
-    const both = (factor[a * faults + c] as number) * (factor[b * faults + c] as number);
+    const both = factorOf(company, a, c) * factorOf(company, b, c);
     return ab * both * (shared.length > 0 ? threefold(shared, a, b, c) : 1);
   };
   const plainWith = (c: number): number => saidOf(work, c) * expectOf(work, c);
@@ -167,7 +169,7 @@ export function pairOf(work: Work, a: number, b: number): Pair {
     if (areStrangers) {
       for (const c of known[a] as readonly number[]) if (light[c]) visit(c);
       for (const c of known[b] as readonly number[]) {
-        if (light[c] && !knows[a * faults + c]) visit(c);
+        if (light[c] && !areAcquainted(company, a, c)) visit(c);
       }
     }
     for (const c of areStrangers ? heavy : all) visit(c);

@@ -1,6 +1,6 @@
 // The weight of single hypotheses, one by one: only products and additions, so it keeps every digit.
 import type { DiagnosisModel } from "../model/diagnosis-model.ts";
-import type { Company } from "./company.ts";
+import { type Company, factorOf } from "./company.ts";
 import { type Evidence, said } from "./evidence.ts";
 import type { Reach } from "./reach.ts";
 import { saidOfTwo } from "./third.ts";
@@ -31,17 +31,13 @@ export function expectedOfSingle({ model, reach }: Scale, f: number): number {
 }
 
 /** w of two faults that can have company, links included. */
-export function weighPair(
-  { evidence, reach, company, model }: Scale,
-  f: number,
-  g: number,
-): number {
-  const { first, atomMask, atomWeight, unionSet, joined } = reach;
-  const row = g * unionSet.length;
+export function weighPair({ evidence, reach, company }: Scale, f: number, g: number): number {
+  const { first, atomMask, atomWeight, rows, joined } = reach;
+  const row = g * rows;
   let sum = 0;
   // a mask is a union by itself, of the same number
   for (let a = first[f] as number; a < (first[f + 1] as number); a++) {
     sum += (atomWeight[a] as number) * (joined[row + (atomMask[a] as number)] as number);
   }
-  return sum * saidOfTwo(evidence.wide, f, g) * (company.factor[f * model.faults + g] as number);
+  return sum * saidOfTwo(evidence.wide, f, g) * factorOf(company, f, g);
 }
