@@ -38,6 +38,8 @@ const DOOR = {
     "checkRecord",
     "convert",
     "crowFootSetting",
+    "cylinderCounts",
+    "demoProfiles",
     "describeEngine",
     "driveAdvice",
     "findingFor",

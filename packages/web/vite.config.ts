@@ -49,7 +49,11 @@ const GROUPS = [
     priority: 4,
   },
   { name: "page", test: /web\/src\/(?:page|screen\/pick)\.tsx$/, priority: 3 },
-  { name: "asked", test: /web\/src\/packed\/(?:asked|check|fetched|finding)\.ts$/, priority: 4 },
+  {
+    name: "asked",
+    test: /web\/src\/(?:packed\/(?:asked|check|fetched|finding)|state\/(?:asked|code|look))\.ts$/,
+    priority: 4,
+  },
   {
     name: "weigh",
     test: /core\/src\/(?:compile\/|inference\/(?!state|sensitivity|shake)|explain\/(?:rank|mixture)\.ts|service\/(?:drive|missing-cylinder)\.ts|knowledge\/drive-level\.ts)/,

@@ -197,15 +197,24 @@ function brake(slowdown) {
   const own = globalThis.postMessage.bind(globalThis);
   // The one kind of memory that a thread may sleep on without further headers.
   const { buffer } = new WebAssembly.Memory({ initial: 1, maximum: 1, shared: true });
+  const sleep = (ownMs) => Atomics.wait(new Int32Array(buffer), 0, 0, (slowdown - 1) * ownMs);
   let began = 0;
   addEventListener("message", () => {
     began = performance.now();
   });
   globalThis.postMessage = (thought) => {
     const ownMs = performance.now() - began;
-    Atomics.wait(new Int32Array(buffer), 0, 0, (slowdown - 1) * ownMs);
+    sleep(ownMs);
     own({ ...thought, ownMs });
   };
+  // What it thinks ahead of the next question takes its time too.
+  const later = globalThis.setTimeout;
+  globalThis.setTimeout = (then, ms) =>
+    later(() => {
+      const start = performance.now();
+      then();
+      sleep(performance.now() - start);
+    }, ms);
 }
 
 /** In the page: when an answer was tapped, when the first ranking after it was seen, what took long. */

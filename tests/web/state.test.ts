@@ -3,6 +3,7 @@ import { type EngineProfile, FINDINGS, type FindingRow, resolveEngine } from "@h
 import { parseCase } from "@half-order/core/wire";
 import { beforeEach, describe, expect, it } from "vitest";
 import "fake-indexeddb/auto";
+import { firstQuestions } from "../../packages/web/src/state/asked.ts";
 import {
   addRepair,
   answerOf,
@@ -26,12 +27,7 @@ import {
   undo,
   withdrawAnswer,
 } from "../../packages/web/src/state/case.ts";
-import {
-  firstQuestions,
-  questionAfter,
-  targetKind,
-  targetsOf,
-} from "../../packages/web/src/state/catalogue.ts";
+import { questionAfter, targetKind, targetsOf } from "../../packages/web/src/state/catalogue.ts";
 import { codeOf, cylinderOf, readTyped } from "../../packages/web/src/state/code.ts";
 import { facts } from "../../packages/web/src/state/facts.ts";
 import { emptySketch, profileOf } from "../../packages/web/src/state/sketch.ts";

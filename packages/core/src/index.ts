@@ -24,6 +24,7 @@ export { checkFindings } from "./compile/check-finding.ts";
 export { shareOf } from "./compile/prior.ts";
 export { type CandidateEngine, candidateEngines } from "./engine/candidates.ts";
 export { checkProfile } from "./engine/check-profile.ts";
+export { demoProfiles } from "./engine/demo.ts";
 export { describeEngine, type EngineDescription } from "./engine/describe-engine.ts";
 export type { Connector, Engine } from "./engine/engine.ts";
 // Engines: what a user knows of one, and what follows from it.
@@ -37,7 +38,7 @@ export type {
   Range,
 } from "./engine/profile.ts";
 export { IGNITION_KINDS } from "./engine/profile.ts";
-export { allProfiles, profileById } from "./engine/profile-library.ts";
+export { allProfiles, cylinderCounts, profileById } from "./engine/profile-library.ts";
 export { resolveEngine } from "./engine/resolve-engine.ts";
 export { servedBy, servesAll } from "./engine/served-by.ts";
 export { sayProbability } from "./explain/phrase.ts";

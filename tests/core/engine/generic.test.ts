@@ -7,6 +7,7 @@ import { genericProfiles, orderMismatchDeg } from "../../../packages/core/src/en
 import { GENERIC_ORDERS } from "../../../packages/core/src/engine/generic-order.ts";
 import {
   allProfiles,
+  cylinderCounts,
   engineById,
   profileById,
 } from "../../../packages/core/src/engine/profile-library.ts";
@@ -106,6 +107,11 @@ describe("the demo vehicles", () => {
 });
 
 describe("the library", () => {
+  it("has a profile for each number of cylinders that it tells, and for no other", () => {
+    const counts = allProfiles().map(({ cylinders }) => cylinders);
+    expect(cylinderCounts()).toEqual([...new Set(counts)].sort((a, b) => a - b));
+  });
+
   it.each(allProfiles().map((profile) => [profile.id, profile] as const))("%s", (id, profile) => {
     expect(checkProfile(profile)).toEqual([]);
     expect(engineById(id ?? "")).toEqual(resolveEngine(profile));

@@ -1,5 +1,5 @@
 // The first screen: safe first, then the number of cylinders, or another way in.
-import { allProfiles, type EngineProfile, resolveEngine } from "@half-order/core";
+import { cylinderCounts, demoProfiles, type EngineProfile, resolveEngine } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { Dial } from "../diagram/dial.tsx";
@@ -13,10 +13,9 @@ import { SafeFirst } from "../ui/caution.tsx";
 import { FileWay } from "../ui/file-way.tsx";
 import { Heading } from "../ui/heading.tsx";
 
-const counts = [...new Set(allProfiles().map(({ cylinders }) => cylinders))].sort((a, b) => a - b);
 /** Cases shown here; the others are on their own screen. */
 const SHOWN = 3;
-const example = allProfiles().find(({ invented }) => invented);
+const [example] = demoProfiles();
 
 export function Start(): VNode {
   useEffect(() => {
@@ -35,7 +34,7 @@ export function Start(): VNode {
       <div class="start-ways">
         <h2 class="title">{START.ask}</h2>
         <div class="numbers">
-          {counts.map((count) => (
+          {cylinderCounts().map((count) => (
             <a key={count} class="number" href={at("pick", String(count))}>
               {count}
             </a>

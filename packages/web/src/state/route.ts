@@ -1,5 +1,6 @@
 // Which screen: the part of the address after `#`, so that the device's own back button works.
 import { computed, signal } from "@preact/signals";
+import { nextFrame } from "./frame.ts";
 
 /** The parts of the address between slashes: `["question", "codes"]`. */
 export const path = signal<readonly string[]>(read());
@@ -17,15 +18,16 @@ export function at(...parts: readonly string[]): string {
 export const arrivals = signal(0);
 
 export function goTo(...parts: readonly string[]): void {
-  const address = at(...parts);
-  if (location.hash === address) {
+  if (isShown(parts)) {
     arrivals.value += 1;
     scrollTo(0, 0);
-  } else {
-    location.hash = address;
-    // Not left to the event: until it comes, the screen of before would be drawn once more.
-    arrive();
+    return;
   }
+  show(parts);
+  // The browser takes its time over a new address, so the screen does not wait for it.
+  void nextFrame().then(() => {
+    if (isShown(parts)) location.hash = at(...parts);
+  });
 }
 
 let onArrival: () => void = () => undefined;
@@ -40,8 +42,15 @@ export function followAddress(onChange: () => void): void {
 
 function arrive(): void {
   const now = read();
-  if (now.join("/") === path.peek().join("/")) return;
-  path.value = now;
+  if (!isShown(now)) show(now);
+}
+
+function isShown(parts: readonly string[]): boolean {
+  return parts.join("/") === path.peek().join("/");
+}
+
+function show(parts: readonly string[]): void {
+  path.value = parts;
   onArrival();
 }
 
