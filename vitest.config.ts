@@ -30,8 +30,10 @@ export default defineConfig({
           include: ["tests/browser/**/*.test.{ts,tsx}"],
           // One browser at a time: they share the machine and some take a port.
           fileParallelism: false,
-          testTimeout: 120_000,
+          testTimeout: 240_000,
           hookTimeout: 120_000,
+          // As long as the browser itself waits for anything.
+          expect: { poll: { timeout: 30_000 } },
           sequence: { groupOrder: 1 },
         },
       },

@@ -1,85 +1,99 @@
 // Is every kind of screen free of what axe can find, in the light and in the dark, and are targets
 // large enough for a thumb?
 import type { BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import {
   CHROMIUM,
   DESK,
+  giveFile,
   openPage,
-  openStage,
+  overhang,
   PHONE,
+  RANKING,
   ranked,
-  type Stage,
-  violations,
+  see,
+  settled,
+  smallTargets,
+  useStage,
+  violationsInBoth,
 } from "../helper/page.ts";
 
-let stage: Stage;
-beforeAll(async () => {
-  if (CHROMIUM) stage = await openStage();
-});
-afterAll(() => stage?.close());
+const stage = useStage();
 
-/** Opens the first invented engine and answers a few questions. */
+/** Opens a case on the first invented engine, with a few answers. */
 async function withAnswers(page: Page): Promise<void> {
-  await page.goto(`${stage.address}#/demo`);
-  await page.getByRole("button", { name: /Dunlin/ }).click();
-  await page.getByRole("button", { name: "On, steady" }).click();
-  await page.getByRole("button", { name: "Shakes at idle" }).click();
-  await page.getByRole("button", { name: /^Cylinder 2,/ }).click();
-  await page.getByRole("button", { name: /^This is the only/ }).click();
-  await page.getByRole("heading", { name: "How did it begin?" }).waitFor();
-  await page.goto(`${stage.address}#/ranking`);
+  await giveFile(page, {
+    halfOrderCase: 1,
+    engine: "demo.dunlin",
+    findings: [
+      { finding: "lamp", answer: "steady" },
+      { finding: "complaint.main", answer: "shakes-at-idle" },
+      { finding: "codes", answer: ["P0302"] },
+    ],
+  });
   await ranked(page);
 }
 
-const SCREENS: readonly (readonly [string, string])[] = [
-  ["a question", "#/question/lamp"],
-  ["the question of codes", "#/question/codes"],
-  ["a question with several answers", "#/question/work"],
-  ["a question of each cylinder", "#/question/plug.gap"],
-  ["the question of counts", "#/question/counts"],
-  ["the ranking", "#/ranking"],
-  ["all findings", "#/add"],
-  ["the answers", "#/answers"],
-  ["a check", "#/check/check.plugs-out"],
-  ["other checks", "#/checks"],
-  ["all cases", "#/cases"],
-  ["the way to everything else", "#/more"],
-  ["what is at hand", "#/hand"],
-];
+/** Each with what shows, beside nothing of the one before it, that it is whole. */
+const FIRST = ["the first screen", "#/", ".start-ways .number"] as const;
+const WAYS_IN = [
+  FIRST,
+  ["the layout", "#/pick/6", 'a[href="#/pick/6/v"]'],
+  ["the ignition", "#/pick/6/v", 'a[href="#/pick/6/v/rail"]'],
+  ["the firing order", "#/pick/6/v/rail", "button.option.has-picture"],
+  ["the invented engines", "#/demo", 'button.option:has-text("Dunlin")'],
+  ["an engine of one's own", "#/sketch", "form.sketch"],
+] as const;
+const SCREENS = [
+  ["a question", "#/question/lamp", ".question .place"],
+  ["the question of codes", "#/question/codes", "#codes-help"],
+  [
+    "a question with several answers",
+    "#/question/work",
+    '.question:has-text("last weeks") .option',
+  ],
+  ["a question of each cylinder", "#/question/plug.gap", ".question:has(.target) .figure input"],
+  ["the question of counts", "#/question/counts", ".counts input"],
+  ["the ranking", "#/ranking", RANKING],
+  ["all findings", "#/add", 'summary:text-is("Complaint")'],
+  ["the answers", "#/answers", ".answers > li"],
+  ["a check", "#/check/check.plugs-out", ".check .results .option"],
+  ["other checks", "#/checks", ".column .links a"],
+  ["all cases", "#/cases", ".cases > li"],
+  ["the way to everything else", "#/more", ".unit-panel"],
+  ["what is at hand", "#/hand", "fieldset.choices"],
+] as const;
 
 const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [
-  ["phone, light", { ...PHONE, colorScheme: "light" }],
-  ["phone, dark", { ...PHONE, colorScheme: "dark" }],
-  ["desk, light", { ...DESK, colorScheme: "light" }],
-  ["desk, dark", { ...DESK, colorScheme: "dark" }],
+  ["phone", PHONE],
+  ["desk", DESK],
 ];
 
-describe.skipIf(!CHROMIUM).each(WAYS)("on a %s screen", (_, options) => {
-  it("the ways in have no violation", async () => {
+const TARGETS = "button, summary, input:not(.vh), select, .links a, .foot a, .head a";
+
+describe.skipIf(!CHROMIUM).each(WAYS)("on a %s", (_, options) => {
+  it("the ways in have no violation, light or dark", async () => {
     const page = await openPage(stage, options);
-    for (const hash of ["", "#/pick/6", "#/pick/6/v", "#/pick/6/v/rail", "#/demo", "#/sketch"]) {
-      await page.goto(`${stage.address}${hash}`);
-      await page.locator("h1").waitFor();
-      expect(await violations(page), hash).toEqual([]);
+    for (const [name, hash, whole] of WAYS_IN) {
+      await see(stage, page, hash, whole);
+      expect(await violationsInBoth(page), name).toEqual([]);
     }
   });
 
-  it("a case has no violation, and nothing to tap is too small", async () => {
+  it("a case has no violation, light or dark, and nothing to tap is too small", async () => {
     const page = await openPage(stage, options);
     await withAnswers(page);
     // As tall as any screen of the case, or what scrolls under the foot would count as covered.
     await page.setViewportSize({ width: page.viewportSize()?.width ?? 360, height: 4000 });
-    for (const [name, hash] of SCREENS) {
-      await page.goto(`${stage.address}${hash}`);
-      await page.locator("h1").first().waitFor();
-      expect(await violations(page), name).toEqual([]);
-      expect(await smallTargets(page), name).toEqual([]);
+    for (const [name, hash, whole] of SCREENS) {
+      await see(stage, page, hash, whole);
+      expect(await violationsInBoth(page), name).toEqual([]);
+      expect(await smallTargets(page, TARGETS, "both"), name).toEqual([]);
     }
-    await page.goto(`${stage.address}#/ranking`);
+    await see(stage, page, "#/ranking", RANKING);
     if (options.isMobile) await page.locator(".ranked-row > .name-of").first().click();
     await page.locator(".ledger tfoot").waitFor();
-    expect(await violations(page), "the ledger").toEqual([]);
+    expect(await violationsInBoth(page), "the ledger").toEqual([]);
   });
 });
 
@@ -87,8 +101,9 @@ describe.skipIf(!CHROMIUM)("for who asks for it", () => {
   it("nothing moves by itself", async () => {
     const page = await openPage(stage, { ...PHONE, reducedMotion: "reduce" });
     await withAnswers(page);
-    for (const [name, hash] of SCREENS) {
-      await show(page, hash);
+    for (const [name, hash, whole] of SCREENS) {
+      await see(stage, page, hash, whole);
+      await settled(page);
       expect(await moving(page), name).toEqual([]);
     }
   });
@@ -100,16 +115,18 @@ describe.skipIf(!CHROMIUM)("for who asks for it", () => {
     // 1280 px of a desk, so much larger.
     const page = await openPage(stage, { viewport: { width, height: 512 } });
     await withAnswers(page);
-    for (const [name, hash] of [["the first screen", ""] as const, ...SCREENS]) {
-      await show(page, hash);
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(over, name).toBeLessThanOrEqual(0);
+    for (const [name, hash, whole] of [FIRST, ...SCREENS]) {
+      await see(stage, page, hash, whole);
+      await settled(page);
+      expect(await overhang(page), name).toBeLessThanOrEqual(0);
     }
   });
 
   it("the drawings take the reader's own colours, and so do the bars", async () => {
     const page = await openPage(stage, { ...DESK, forcedColors: "active", colorScheme: "dark" });
     await withAnswers(page);
+    await page.locator(".picture .dial .scale").waitFor({ state: "attached" });
+    await settled(page);
     const seen = await page.evaluate(() => {
       const of = (selector: string): CSSStyleDeclaration => {
         const node = document.querySelector(selector);
@@ -129,11 +146,6 @@ describe.skipIf(!CHROMIUM)("for who asks for it", () => {
   });
 });
 
-async function show(page: Page, hash: string): Promise<void> {
-  await page.goto(`${stage.address}${hash}`);
-  await page.locator("h1").first().waitFor();
-}
-
 /** What is animated, glides or scrolls by itself. */
 function moving(page: Page): Promise<readonly string[]> {
   return page.evaluate(() =>
@@ -146,19 +158,5 @@ function moving(page: Page): Promise<readonly string[]> {
         style.animationName !== "none" || glides || style.scrollBehavior === "smooth";
       return isMoving ? [`${node.tagName} ${node.className}`] : [];
     }),
-  );
-}
-
-/** Buttons, summaries and links of lists that are lower or narrower than 48 px. */
-function smallTargets(page: Page): Promise<readonly string[]> {
-  return page.evaluate(() =>
-    [
-      ...document.querySelectorAll(
-        "button, summary, input:not(.vh), select, .links a, .foot a, .head a",
-      ),
-    ]
-      .map((node) => ({ node, box: node.getBoundingClientRect() }))
-      .filter(({ box }) => box.width > 0 && (box.height < 47.5 || box.width < 47.5))
-      .map(({ node, box }) => `${node.textContent} ${box.width} × ${box.height}`),
   );
 }

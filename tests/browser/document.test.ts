@@ -2,15 +2,11 @@
 // the engine travel with it?
 import { PUT_BACK } from "@half-order/core";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { CHROMIUM, DESK, openPage, openStage, PHONE, type Stage } from "../helper/page.ts";
-import { DOC, FINDINGS, openCase, openFile, press, savedBy, see } from "../helper/room.ts";
+import { describe, expect, it } from "vitest";
+import { CHROMIUM, DESK, openPage, PHONE, savedBy, see, useStage } from "../helper/page.ts";
+import { DOC, FINDINGS, openCase, openFile, press } from "../helper/room.ts";
 
-let stage: Stage;
-beforeAll(async () => {
-  if (CHROMIUM) stage = await openStage();
-});
-afterAll(() => stage?.close());
+const stage = useStage({ keepsPage: true });
 
 const BROKEN: readonly (readonly [string, unknown, RegExp])[] = [
   ["no JSON", "{ engine: ", /JSON/],
@@ -32,12 +28,11 @@ describe.skipIf(!CHROMIUM)("a broken case file", () => {
       await page.reload();
       await openFile(stage, page, file);
       const alert = page.locator("main [role=alert]");
-      await alert.waitFor();
-      expect(await alert.innerText(), what).toMatch(words);
+      await expect.poll(() => alert.innerText(), { message: what }).toMatch(words);
       expect(await alert.innerText(), what).not.toContain("undefined");
     }
-    await see(stage, page, "#/answers", ".answers");
-    expect(await page.locator(".answers > li").count()).toBe(FINDINGS.length);
+    await see(stage, page, "#/answers", ".answers > li");
+    await expect.poll(() => page.locator(".answers > li").count()).toBe(FINDINGS.length);
   });
 });
 
@@ -78,14 +73,15 @@ describe.skipIf(!CHROMIUM)("a case that is deleted", () => {
       .locator(".plug-form input[type=file]")
       .setInputFiles({ name: "plug.png", mimeType: "image/png", buffer: DOT });
     await page.locator("img.photo").waitFor();
-    expect(await photos(page)).toHaveLength(1);
-    await see(stage, page, "#/cases", ".cases");
+    await expect.poll(() => photos(page)).toHaveLength(1);
+    await see(stage, page, "#/cases", ".cases > li");
     await page.getByRole("button", { name: "Delete Hill road" }).tap();
     await page.getByText("Deleted: Hill road.").waitFor();
-    expect(await photos(page)).toEqual([]);
+    await expect.poll(() => photos(page)).toEqual([]);
     await page.getByRole("button", { name: "Put it back" }).tap();
     await page.getByRole("button", { name: "Delete Hill road" }).waitFor();
-    expect(await photos(page)).toHaveLength(1);
+    // The case is back before its photos are.
+    await expect.poll(() => photos(page)).toHaveLength(1);
   });
 });
 

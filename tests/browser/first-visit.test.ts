@@ -3,17 +3,13 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { CHROMIUM, DIST, openStage, PHONE, ranked, type Stage } from "../helper/page.ts";
+import { describe, expect, it } from "vitest";
+import { CHROMIUM, DIST, PHONE, ranked, useStage } from "../helper/page.ts";
 
 /** kB of 1000 bytes. */
 const MOST_KB = { script: 60, inAll: 80 };
 
-let stage: Stage;
-beforeAll(async () => {
-  if (CHROMIUM) stage = await openStage();
-});
-afterAll(() => stage?.close());
+const stage = useStage();
 
 describe.skipIf(!CHROMIUM)("the first visit", () => {
   it("stays within its budget up to the first ranking and the drive answer", async () => {

@@ -1,30 +1,28 @@
 // Is nothing lost: by a reload, by leaving the page, by a file that is broken?
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { CHROMIUM, openPage, openStage, PHONE, ranked, type Stage } from "../helper/page.ts";
+import { describe, expect, it } from "vitest";
+import {
+  CHROMIUM,
+  giveFile,
+  openDemoWithLamp,
+  openPage,
+  PHONE,
+  ranked,
+  savedBy,
+  see,
+  useStage,
+} from "../helper/page.ts";
 
-let stage: Stage;
-beforeAll(async () => {
-  if (CHROMIUM) stage = await openStage();
-});
-afterAll(() => stage?.close());
+const stage = useStage();
 
 async function begin(): Promise<Page> {
-  const page = await openPage(stage, PHONE, "#/demo");
-  await page.getByRole("button", { name: /Dunlin/ }).tap();
-  await page.getByRole("button", { name: "On, steady" }).tap();
-  await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
+  const page = await openPage(stage, PHONE);
+  await openDemoWithLamp(stage, page);
   return page;
 }
 
-async function openFile(page: Page, text: string): Promise<void> {
-  await page.locator("input[type=file]").setInputFiles({
-    name: "case.json",
-    mimeType: "application/json",
-    buffer: Buffer.from(text),
-  });
-}
+const save = (page: Page): Promise<string> =>
+  savedBy(page, () => page.getByRole("button", { name: "Save as a file" }).tap());
 
 describe.skipIf(!CHROMIUM)("a case", () => {
   it("survives a reload, with the screen that was open", async () => {
@@ -32,12 +30,12 @@ describe.skipIf(!CHROMIUM)("a case", () => {
     await page.reload();
     await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
     await page.getByRole("link", { name: "Answers (1)" }).tap();
-    expect(await page.locator(".answers").innerText()).toContain("On, steady");
+    await expect.poll(() => page.locator(".answers").innerText()).toContain("On, steady");
   });
 
   it("can be changed and taken back, and is found again on the first screen", async () => {
     const page = await begin();
-    await page.goto(`${stage.address}#/answers`);
+    await see(stage, page, "#/answers", ".answers > li");
     await page.getByRole("button", { name: /^Remove/ }).tap();
     await page.getByText("No answer yet.").waitFor();
     await page.getByRole("link", { name: "Another case" }).tap();
@@ -46,17 +44,15 @@ describe.skipIf(!CHROMIUM)("a case", () => {
 
   it("goes out as a file and comes in again", async () => {
     const page = await begin();
-    await page.goto(`${stage.address}#/answers`);
-    const download = page.waitForEvent("download");
-    await page.getByRole("button", { name: "Save as a file" }).tap();
-    const text = readFileSync(await (await download).path(), "utf8");
+    await see(stage, page, "#/answers", ".answers > li");
+    const text = await save(page);
     expect(JSON.parse(text)).toMatchObject({
       halfOrderCase: 1,
       engine: "demo.dunlin",
       findings: [{ finding: "lamp", answer: "steady" }],
     });
     const other = await openPage(stage, PHONE);
-    await openFile(other, text);
+    await giveFile(other, text);
     await ranked(other);
     await other.getByRole("link", { name: "Answers (1)" }).first().waitFor();
   });
@@ -70,22 +66,19 @@ describe.skipIf(!CHROMIUM)("a case", () => {
       findings: [{ finding: "lamp", answer: "blinking" }],
     };
     const page = await openPage(stage, PHONE);
-    await openFile(page, JSON.stringify(file));
+    await giveFile(page, file);
     await ranked(page);
     await page
       .locator("summary")
       .getByText(/A blinking lamp means/)
       .waitFor();
-    await page.goto(`${stage.address}#/question/onset`);
+    await see(stage, page, "#/question/onset", ".question .option");
     await page
       .locator("summary")
       .getByText(/A blinking lamp means/)
       .waitFor();
-    await page.goto(`${stage.address}#/answers`);
-    const download = page.waitForEvent("download");
-    await page.getByRole("button", { name: "Save as a file" }).tap();
-    const saved = readFileSync(await (await download).path(), "utf8");
-    expect(JSON.parse(saved)).toEqual(file);
+    await see(stage, page, "#/answers", ".answers > li");
+    expect(JSON.parse(await save(page))).toEqual(file);
   });
 
   it.each([
@@ -99,10 +92,8 @@ describe.skipIf(!CHROMIUM)("a case", () => {
     ],
   ])("in a file %s is refused with a clear message", async (_, text, message) => {
     const page = await openPage(stage, PHONE);
-    await openFile(page, text);
-    const alert = page.getByRole("alert");
-    await alert.waitFor();
-    expect(await alert.innerText()).toMatch(message);
+    await giveFile(page, text);
+    await expect.poll(() => page.getByRole("alert").innerText()).toMatch(message);
     expect(new URL(page.url()).hash).toBe("");
   });
 

@@ -1,22 +1,25 @@
 // Can a person come from the roadside to a proven repair on a phone, with a reload in the middle of each part?
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import {
   CHROMIUM,
   DESK,
+  drawn,
+  giveFile,
+  openDemo,
+  openDemoWithLamp,
   openPage,
-  openStage,
   PHONE,
+  RANKING,
   ranked,
-  type Stage,
+  see,
+  smallTargets,
+  tick,
+  useStage,
   violations,
 } from "../helper/page.ts";
 
-let stage: Stage;
-beforeAll(async () => {
-  if (CHROMIUM) stage = await openStage();
-});
-afterAll(() => stage?.close());
+const stage = useStage({ keepsPage: true });
 
 const drive = (page: Page) => page.locator(".drive-line");
 const next = (page: Page) => page.locator(".next:not(.is-planning)");
@@ -32,11 +35,12 @@ async function triage(page: Page): Promise<void> {
   await tapOn(page, "In a V", "How do the plugs get their spark?");
   await tapOn(page, /^A coil rail/, "In which order do they fire?");
   await tapOn(page, /^1-2-3-4-5-6/, "The engine warning lamp?");
+  await page.locator(".question .place").waitFor();
   await tapOn(page, /^It blinked, now steady/, "What does the engine do?");
   await drive(page).getByText("A few gentle kilometres to a safe place, no further.").waitFor();
   await tapOn(page, "Shakes at idle", "Which codes are stored or pending?");
-  await page.getByRole("button", { name: /^Cylinder 2,/ }).tap();
-  await page.getByRole("button", { name: /^Cylinder 5,/ }).tap();
+  await tick(page.getByRole("button", { name: /^Cylinder 2,/ }));
+  await tick(page.getByRole("button", { name: /^Cylinder 5,/ }));
   await tapOn(page, /^These 2/, "How did it begin?");
   // Two named cylinders make it stricter at once.
   await drive(page).getByText("Do not drive. Have it towed.").waitFor();
@@ -49,29 +53,55 @@ async function triage(page: Page): Promise<void> {
 /** What an engine with a dead coil of 2 and 5 would show; else the last answer there is. */
 const SHOWN = /^(still there|No change|No spark|Fine|Home|None of these|Read, and none|gone$)/i;
 
+/** Whether the screen of a check is the one that the address asks for. */
+const isInCheck = (page: Page): Promise<boolean> =>
+  page.evaluate(() => location.hash.startsWith("#/step/"));
+
+/** Waits for the plan of the answers given: in its first frames a screen that comes up has the one of before. */
+async function planned(page: Page): Promise<void> {
+  await page.locator(RANKING).waitFor();
+  await drawn(page);
+  await page.locator(RANKING).waitFor();
+}
+
 /** Does the check that is offered, whatever it is, and notes one result after the other. */
 async function doCheck(page: Page): Promise<void> {
+  await planned(page);
   const card = next(page).first();
   const how = card.getByRole("link", { name: /^How it is done/ });
   const other = card.getByRole("button", { name: /^Not now/ });
-  await how.or(other).first().waitFor();
-  for (let i = 0; i < 4 && (await other.isVisible()); i++) await other.tap();
+  for (let i = 0; i < 4; i++) {
+    await how.or(other).first().waitFor();
+    if (await how.isVisible()) break;
+    const put = await card.locator(".act").first().innerText();
+    await other.tap();
+    await card.locator(".act", { hasText: put }).first().waitFor({ state: "detached" });
+  }
   await how.tap();
   await page.locator(".steps > li").first().waitFor();
-  for (let i = 0; i < 12 && page.url().includes("#/step/"); i++) {
-    const before = await page.locator(".check").innerText();
+  await page.locator(".result .option").first().waitFor();
+  for (let i = 0; i < 12 && (await isInCheck(page)); i++) {
+    const noted = await page.locator(".given[aria-label] > li").count();
+    const asked = await page.locator(".result .ask").innerText();
     const answers = page.locator(".result .option");
     const fitting = answers.filter({ hasText: SHOWN });
     await ((await fitting.count()) > 0 ? fitting.first() : answers.last()).tap();
     await page.waitForFunction(
-      (old) => (document.querySelector(".check") as HTMLElement | null)?.innerText !== old,
-      before,
+      ([before, count]) =>
+        !location.hash.startsWith("#/step/") ||
+        document.querySelectorAll(".given[aria-label] > li").length > count ||
+        document.querySelector(".result .ask")?.textContent !== before,
+      [asked, noted] as const,
     );
+    // The next question, or after the last one the ranking.
+    if (await isInCheck(page)) await page.locator(".result .option").first().waitFor();
+    else await page.locator(".ranking").waitFor();
   }
   await ranked(page);
 }
 
 async function repair(page: Page): Promise<void> {
+  await planned(page);
   await next(page).getByRole("link", { name: "Something else" }).tap();
   await page.locator("summary", { hasText: "If nothing more were checked" }).tap();
   await page.locator(".topic .links a").first().waitFor();
@@ -79,13 +109,14 @@ async function repair(page: Page): Promise<void> {
   await page.getByRole("heading", { name: "Fit a new coil rail" }).waitFor();
   const lines = page.locator(".ticks .option");
   const lock = lines.filter({ hasText: "Only then close its lock" });
-  await lock.waitFor();
-  expect(await lock.isDisabled()).toBe(true);
+  await expect.poll(() => lock.isDisabled()).toBe(true);
   const count = await lines.count();
   for (let i = 0; i < count; i++) {
-    await lines.nth(i).tap();
-    if (i === 2) await page.reload();
-    await page.locator(".ticks .option").nth(i).and(page.locator("[aria-pressed=true]")).waitFor();
+    await tick(lines.nth(i));
+    if (i === 2) {
+      await page.reload();
+      await lines.nth(i).and(page.locator("[aria-pressed=true]")).waitFor();
+    }
   }
   await page.getByText("All ticked.").waitFor();
   await page.getByRole("button", { name: /^It runs right/ }).tap();
@@ -108,7 +139,7 @@ async function prove(page: Page): Promise<void> {
     await page.getByText(`1 of ${trials} clean drives`).waitFor();
   }
   // What called for caution before the repair is asked for by the proof itself.
-  expect(await drive(page).count()).toBe(0);
+  await expect.poll(() => drive(page).count()).toBe(0);
   expect(await page.locator(".proof").innerText()).not.toContain("may only be hiding");
   await page.getByRole("button", { name: "Close the case as mended" }).tap();
   await page.getByRole("heading", { name: "Mended", exact: true }).waitFor();
@@ -123,8 +154,7 @@ async function closed(page: Page): Promise<void> {
   expect(told).toMatch(/Fit a new coil rail/);
   expect(told).toMatch(/clean drives\. Believed to be mended/);
   expect(told).not.toContain("What it probably is");
-  await page.goto(`${stage.address}#/answers`);
-  await page.getByRole("heading", { name: "Answers" }).waitFor();
+  await see(stage, page, "#/answers", ".answers > li");
   expect(await page.locator(".foot").innerText()).not.toContain("Likely so far");
   expect(await page.locator(".is-suspect").count()).toBe(0);
   await page.goto(`${stage.address}#/ranking`);
@@ -142,7 +172,7 @@ describe.skipIf(!CHROMIUM)("a whole case on a phone", () => {
     const answers = page.locator(".head").getByRole("link", { name: /^Answers/ });
     const before = await answers.innerText();
     for (let i = 0; i < 3; i++) await doCheck(page);
-    expect(await answers.innerText()).not.toBe(before);
+    await expect.poll(() => answers.innerText()).not.toBe(before);
     await next(page)
       .getByText(/^Spent so far: /)
       .waitFor();
@@ -156,7 +186,7 @@ describe.skipIf(!CHROMIUM)("a whole case on a phone", () => {
     await page.getByRole("link", { name: /^Print or send the case/ }).waitFor();
     await page.getByRole("link", { name: "Repairs done" }).tap();
     await page.getByText("Fit a new coil rail").first().waitFor();
-    expect(await page.locator(".repairs > li").innerText()).toContain("It runs right");
+    await expect.poll(() => page.locator(".repairs > li").innerText()).toContain("It runs right");
     await closed(page);
   });
 });
@@ -166,49 +196,44 @@ describe.skipIf(!CHROMIUM)("a case file", () => {
     const page = await openPage(stage, PHONE);
     const repairs = [{ repair: "repair.boot-one", cylinder: 2, result: "same" }];
     const file = { halfOrderCase: 1, engine: "demo.tern", findings: [], repairs };
-    await page.locator("input[type=file]").setInputFiles({
-      name: "case.json",
-      mimeType: "application/json",
-      buffer: Buffer.from(JSON.stringify(file)),
-    });
+    await giveFile(page, file);
     await page.getByRole("link", { name: "Repairs done (1)" }).tap();
     await page.getByText("Renew boot and spring of 2").first().waitFor();
-    expect(await page.locator(".repairs > li").innerText()).toContain("No change");
+    await expect.poll(() => page.locator(".repairs > li").innerText()).toContain("No change");
   });
 });
 
 describe.skipIf(!CHROMIUM)("by keyboard on a desk", () => {
   it("the focus goes from a result to the next question, and at last to the next step", async () => {
-    const page = await openPage(stage, DESK, "#/demo");
-    await page.getByRole("button", { name: /Dunlin/ }).click();
-    await page.getByRole("button", { name: "On, steady" }).click();
-    await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
-    await page.goto(`${stage.address}#/step/check.plugs-out/2`);
-    for (let i = 0; i < 12 && page.url().includes("#/step/"); i++) {
-      await page.locator(".result .option").last().focus();
+    const page = await openPage(stage, DESK);
+    await openDemoWithLamp(stage, page);
+    await see(stage, page, "#/step/check.plugs-out/2", ".result .option");
+    for (let i = 0; i < 12 && (await isInCheck(page)); i++) {
       const before = await page.locator(".result .ask").innerText();
-      await page.keyboard.press("Enter");
+      await page.locator(".result .option").last().press("Enter");
       await page.waitForFunction(
         (old) => (document.querySelector(".result .ask") as HTMLElement | null)?.innerText !== old,
         before,
       );
       await page.waitForFunction(() => document.activeElement?.matches(".ask, h1, h2") ?? false);
     }
-    expect(new URL(page.url()).hash).toBe("#/ranking");
-    await page.waitForFunction(() => document.activeElement?.closest(".next") !== null);
+    await expect.poll(() => page.evaluate(() => location.hash)).toBe("#/ranking");
+    await page.locator(".next :focus").waitFor();
   });
 });
 
 /** The screens of the way, each with what shows that it is whole. */
 const SCREENS = [
-  ["#/ranking", ".next .act"],
+  ["#/ranking", RANKING],
   ["#/drive", ".reasons"],
   ["#/step/check.plugs-out/2", ".steps > li"],
-  ["#/checks", ".links"],
+  ["#/checks", ".column .links a"],
   ["#/mend/repair.plug-set", ".ticks"],
   ["#/proof", ".drives"],
-  ["#/repairs", ".repairs b"],
+  ["#/repairs", '.repairs > li:has-text("Fit a new coil rail")'],
 ] as const;
+
+const TARGETS = "main button, main summary, .links a, .option, .act-link, .drive-line";
 
 const WAYS = [
   ["phone, light", { ...PHONE, colorScheme: "light" }],
@@ -217,8 +242,8 @@ const WAYS = [
 
 describe.skipIf(!CHROMIUM).each(WAYS)("on a %s screen", (_, options) => {
   it("the way has no violation, and nothing to tap is too small", async () => {
-    const page = await openPage(stage, options, "#/demo");
-    await page.getByRole("button", { name: /Dunlin/ }).click();
+    const page = await openPage(stage, options);
+    await openDemo(stage, page);
     await page.getByRole("button", { name: /^Blinking now/ }).click();
     await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
     await page.goto(`${stage.address}#/mend/repair.rail`);
@@ -229,10 +254,9 @@ describe.skipIf(!CHROMIUM).each(WAYS)("on a %s screen", (_, options) => {
     await page.locator(".drives").waitFor();
     await page.setViewportSize({ width: page.viewportSize()?.width ?? 360, height: 4000 });
     for (const [hash, whole] of SCREENS) {
-      await page.goto(`${stage.address}${hash}`);
-      await page.locator(whole).first().waitFor();
+      await see(stage, page, hash, whole);
       expect(await violations(page), hash).toEqual([]);
-      expect(await smallTargets(page), hash).toEqual([]);
+      expect(await smallTargets(page, TARGETS), hash).toEqual([]);
     }
   });
 });
@@ -242,17 +266,3 @@ describe.skipIf(!CHROMIUM)("the browser", () => {
     expect(stage.complaints).toEqual([]);
   });
 });
-
-/** What is tapped and lower than 48 px. */
-function smallTargets(page: Page): Promise<readonly string[]> {
-  return page.evaluate(() =>
-    [
-      ...document.querySelectorAll(
-        "main button, main summary, .links a, .option, .act-link, .drive-line",
-      ),
-    ]
-      .map((node) => ({ node, box: node.getBoundingClientRect() }))
-      .filter(({ box }) => box.width > 0 && box.height < 47.5)
-      .map(({ node, box }) => `${node.textContent} ${box.width} × ${box.height}`),
-  );
-}

@@ -1,24 +1,37 @@
 // Does the whole page work without a network, once it has been visited?
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { CHROMIUM, DIST, openPage, openStage, PHONE, ranked, type Stage } from "../helper/page.ts";
+import { describe, expect, it } from "vitest";
+import {
+  CHROMIUM,
+  DIST,
+  openDemoWithLamp,
+  openPage,
+  openStage,
+  PHONE,
+  ranked,
+  see,
+  useStage,
+} from "../helper/page.ts";
 
-let stage: Stage;
-beforeAll(async () => {
-  if (!CHROMIUM) return;
-  if (!existsSync(join(DIST, "sw.js"))) {
-    throw new Error('The page has no service worker yet: run "npm run build" first.');
-  }
-  stage = await openStage();
-});
-afterAll(() => stage?.close());
+const stage = useStage({ keepsPage: true });
+
+/** Each with what shows that it is whole. */
+const ROOMS = [
+  ["add", 'summary:text-is("Complaint")'],
+  ["answers", ".answers > li"],
+  ["cases", ".cases > li"],
+  ["hand", "fieldset.choices"],
+  ["glossary", ".words-of"],
+  ["sketch", "form.sketch"],
+  ["record", ".record-form"],
+] as const;
 
 /** Waits until the page has said that it is kept whole. */
 async function kept(page: Page): Promise<void> {
-  await page.getByText("it works without a network").waitFor();
+  await page.getByText("it works without a network").waitFor({ timeout: 60_000 });
 }
 
 describe.skipIf(!CHROMIUM)("the page after one visit", () => {
@@ -44,10 +57,9 @@ describe.skipIf(!CHROMIUM)("the page after one visit", () => {
   it("says that a new version is there, and takes it when asked, with every answer", async () => {
     const folder = mkdtempSync(join(tmpdir(), "half-order-version-"));
     cpSync(DIST, folder, { recursive: true });
-    const other = await openStage(folder);
-    const page = await openPage(other, PHONE, "#/demo");
-    await page.getByRole("button", { name: /Dunlin/ }).tap();
-    await page.getByRole("button", { name: "On, steady" }).tap();
+    const other = await openStage({ folder, keepsPage: true });
+    const page = await openPage(other, PHONE);
+    await openDemoWithLamp(other, page);
     await page.goto(other.address);
     await kept(page);
     const worker = join(folder, "sw.js");
@@ -57,11 +69,13 @@ describe.skipIf(!CHROMIUM)("the page after one visit", () => {
     );
     await page.reload();
     await page.getByText("A new version of this page is there.").waitFor();
-    expect(await page.evaluate(() => caches.keys())).toHaveLength(2);
+    await expect.poll(() => page.evaluate(() => caches.keys())).toHaveLength(2);
     await page.getByRole("button", { name: "Load it" }).tap();
     await page.waitForFunction(async () => (await caches.keys()).join() === "half-order next");
     await page.getByText("A new version of this page is there.").waitFor({ state: "detached" });
-    await page.goto(`${other.address}#/answers`);
+    // Not the page of before, which is about to go.
+    await kept(page);
+    await see(other, page, "#/answers", ".answers > li");
     await page.locator(".answers").getByText("On, steady").waitFor();
     await other.close();
     rmSync(folder, { recursive: true });
@@ -79,10 +93,9 @@ describe.skipIf(!CHROMIUM)("the page after one visit", () => {
     await page.getByRole("button", { name: "On, steady" }).tap();
     await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
     await page.reload();
-    for (const room of ["add", "answers", "cases", "hand", "glossary", "sketch", "record"]) {
-      await page.goto(`${stage.address}#/${room}`);
-      await page.locator("h1").waitFor();
-      expect(await page.locator(".lazy").count(), room).toBe(0);
+    for (const [room, whole] of ROOMS) {
+      await see(stage, page, `#/${room}`, whole);
+      await expect.poll(() => page.locator(".lazy").count(), { message: room }).toBe(0);
     }
     await page.goto(`${stage.address}#/ranking`);
     await ranked(page);

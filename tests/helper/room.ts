@@ -1,9 +1,8 @@
 // A case for the rooms beside the ranking, and the ways into them: by file, by address, by keyboard alone.
-import { readFileSync } from "node:fs";
 import type { Finding } from "@half-order/core";
 import type { CaseDocument } from "@half-order/core/wire";
-import type { Page } from "playwright-core";
-import { DESK, ranked, type Stage } from "./page.ts";
+import type { Locator, Page } from "playwright-core";
+import { DESK, drawn, giveFile, ranked, type Stage, see } from "./page.ts";
 
 export const WHEN = "2026-05-01T09:30:00.000Z";
 export const FINDINGS: readonly Finding[] = [
@@ -40,13 +39,8 @@ export const DOC: CaseDocument = {
 export const METRIC = { ...DESK, locale: "en-IE" };
 
 export async function openFile(stage: Stage, page: Page, doc: unknown): Promise<void> {
-  await page.goto(`${stage.address}#/cases`);
-  await page.locator("h1").waitFor();
-  await page.locator("input[type=file]").setInputFiles({
-    name: "case.json",
-    mimeType: "application/json",
-    buffer: Buffer.from(typeof doc === "string" ? doc : JSON.stringify(doc)),
-  });
+  await see(stage, page, "#/cases", ".column:has(input[type=file])");
+  await giveFile(page, doc);
 }
 
 export async function openCase(stage: Stage, page: Page, doc: CaseDocument): Promise<void> {
@@ -54,53 +48,37 @@ export async function openCase(stage: Stage, page: Page, doc: CaseDocument): Pro
   await ranked(page);
 }
 
-export async function see(stage: Stage, page: Page, hash: string, whole: string): Promise<void> {
-  await page.goto(`${stage.address}${hash}`);
-  await page.locator(whole).first().waitFor({ timeout: 60_000 });
-}
-
 /** Presses Tab until the thing of this role and name has the focus. */
 export async function tabTo(
   page: Page,
   role: "button" | "link" | "textbox",
   name: string | RegExp,
-) {
+): Promise<Locator> {
   const wanted = page.getByRole(role, { name }).first();
   await wanted.waitFor();
   for (let i = 0; i < 150; i++) {
-    if (await wanted.evaluate((node) => node === document.activeElement)) return;
+    if (await wanted.evaluate((node) => node === document.activeElement)) return wanted;
     await page.keyboard.press("Tab");
   }
   throw new Error(`Tab never came to ${String(name)}.`);
 }
 
+// Each goes to what Tab has come to: a heading that is still to be drawn may have taken the focus from it.
 export async function press(
   page: Page,
   role: "button" | "link",
   name: string | RegExp,
 ): Promise<void> {
-  await tabTo(page, role, name);
-  await page.keyboard.press("Enter");
+  await (await tabTo(page, role, name)).press("Enter");
 }
 
 export async function type(page: Page, name: string | RegExp, text: string): Promise<void> {
-  await tabTo(page, "textbox", name);
-  await page.keyboard.type(text);
+  await (await tabTo(page, "textbox", name)).pressSequentially(text);
+  // What is entered next goes to a page that has drawn this.
+  await drawn(page);
 }
 
 /** The screen takes the focus with its heading. */
-export async function atHeading(page: Page, name: string): Promise<void> {
-  await page.waitForFunction(
-    (wanted) =>
-      /^H[12]$/.test(document.activeElement?.tagName ?? "") &&
-      document.activeElement?.textContent === wanted,
-    name,
-  );
-}
-
-/** What is saved when a key is pressed. */
-export async function savedBy(page: Page, act: () => Promise<void>): Promise<string> {
-  const download = page.waitForEvent("download");
-  await act();
-  return readFileSync(await (await download).path(), "utf8");
+export async function atHeading(page: Page, name: string | RegExp): Promise<void> {
+  await page.getByRole("heading", { name, exact: true }).and(page.locator(":focus")).waitFor();
 }

@@ -2,7 +2,7 @@
 import { profileById, rank } from "@half-order/core";
 import { describe, expect, it } from "vitest";
 import { partGroups } from "../../packages/web/src/state/group.ts";
-import { sayPart } from "../../packages/web/src/text/answer.ts";
+import { sayGroup, sayPart } from "../../packages/web/src/text/answer.ts";
 
 function rankingOf(id: string, codes: readonly string[]) {
   const profile = profileById(id);
@@ -37,5 +37,23 @@ describe("the parts of a ranking", () => {
     const coil = nothing.find(({ part }) => part === "coil");
     expect(coil?.places).toHaveLength(4);
     expect(coil && sayPart(coil)).toBe("Coil of 1, 2, 3 or 4");
+  });
+
+  it("are told apart where one is all of a kind and the other one of them", () => {
+    const nothing = partGroups(rankingOf("generic.i4.1342.rail", []));
+    const plugs = nothing.filter(({ part }) => part === "spark plug");
+    expect(plugs.map(sayPart).sort()).toEqual([
+      "Every spark plug alike",
+      "Spark plug of 1, 2, 3 or 4",
+    ]);
+    const names = nothing.map(sayGroup);
+    expect(new Set(names).size).toBe(names.length);
+  });
+
+  it("are named by their fault where they have only one", () => {
+    for (const group of groups) {
+      const [only, other] = group.faults;
+      expect(sayGroup(group)).toBe(other ? sayPart(group) : only?.name);
+    }
   });
 });

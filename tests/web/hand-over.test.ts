@@ -1,5 +1,6 @@
 // Does the page that is handed on say what the case holds, each thing once and in its place?
 import {
+  allProfiles,
   FINDINGS,
   type FindingRow,
   type PlugRecord,
@@ -15,6 +16,7 @@ import { mendedLines } from "../../packages/web/src/hand-over/mended.ts";
 import {
   answerLines,
   cautionsOf,
+  engineLine,
   likelyLines,
   plugLine,
   sayRepair,
@@ -70,9 +72,12 @@ describe("what remains likely", () => {
   it("is in the order of probability, in words and in numbers", () => {
     const chances = lines.map(({ probability }) => probability);
     expect(chances).toEqual([...chances].sort((a, b) => b - a));
+    // A line is a part, as on the screen, with the part's own chance.
     expect(lines[0]).toMatchObject({
-      name: ranking.ranking[0]?.name,
+      name: "Coil of 2 and 5",
       fault: ranking.ranking[0]?.fault,
+      likeliest: expect.stringContaining(ranking.ranking[0]?.name ?? "no name"),
+      probability: ranking.components[0]?.probability,
       words: expect.stringMatching(/in \d+|certain/),
       number: expect.stringMatching(/^\d+ %$/),
     });
@@ -85,12 +90,51 @@ describe("what remains likely", () => {
     expect(faults.every(({ probability }) => probability >= 0.02)).toBe(true);
   });
 
+  it("has one line for one part, wherever it may have failed", () => {
+    const coolant = rank(tern, [
+      { finding: "smell", answer: ["sweet"] },
+      { finding: "coolant", answer: "loss" },
+    ]);
+    const places = coolant.ranking.filter(
+      ({ fault, probability }) => fault === "gasket.coolant-leak" && probability >= 0.02,
+    );
+    expect(places.length).toBeGreaterThan(1);
+    const found = likelyLines(coolant, "Nothing known");
+    expect(found.filter(({ fault }) => fault === "gasket.coolant-leak")).toHaveLength(1);
+    expect(new Set(found.map(({ name }) => name)).size).toBe(found.length);
+  });
+
+  it("says of like parts that each has the chance", () => {
+    const found = likelyLines(rank(tern, []), "Nothing known");
+    const each = found.filter(({ isEach }) => isEach);
+    expect(each.length).toBeGreaterThan(0);
+    for (const { name } of each) expect(name).toMatch(/ or /);
+  });
+
   it("has the cautions of the answers and of the next check, none twice", () => {
     const blinking = rank(tern, [{ finding: "lamp", answer: "blinking" }]);
     const ids = cautionsOf(blinking, () => ["high-voltage", "blinking-lamp"]).map(({ id }) => id);
     expect(ids).toContain("high-voltage");
     expect(ids).toContain("blinking-lamp");
     expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+describe("the engine of a page", () => {
+  const line = (engine: string, title?: string): string => {
+    const profile = profileById(engine);
+    if (!profile) throw new Error(`no profile ${engine}`);
+    const doc = { halfOrderCase: 1, engine, findings: [] } as const;
+    return engineLine(title === undefined ? doc : { ...doc, title }, profile);
+  };
+
+  it("is told once where its name says what it is like, and with its facts where it does not", () => {
+    for (const id of allProfiles().flatMap(({ id, invented }) => (invented ? [] : (id ?? [])))) {
+      expect(line(id, "A case"), id).toBe(profileById(id)?.name);
+      expect(line(id), id).toBe("");
+    }
+    expect(line("demo.tern")).toBe("V6, 1-2-3-4-5-6, coil rail");
+    expect(line("demo.tern", "A case")).toBe("Tern 3.0, V6, 1-2-3-4-5-6, coil rail");
   });
 });
 

@@ -10,7 +10,13 @@ import {
 import { describe, expect, it } from "vitest";
 import type { Question, Thought } from "../../packages/web/src/state/thinker.ts";
 import { keyOf } from "../../packages/web/src/state/view.ts";
-import { decides, sayFlip, sayTimes, verdictOf } from "../../packages/web/src/sure/words.ts";
+import {
+  decides,
+  rivalsFirst,
+  sayFlip,
+  sayTimes,
+  verdictOf,
+} from "../../packages/web/src/sure/words.ts";
 import { type Sureness, workOut } from "../../packages/web/src/sure/work-out.ts";
 import { answer } from "../../packages/web/src/thread.ts";
 
@@ -79,6 +85,29 @@ describe("how firm the first place is", async () => {
     expect(done).toEqual([...done].sort((a, b) => a - b));
     expect([done[0], done.at(-1)]).toEqual([expect.closeTo(1 / 7), 1]);
     expect(all.findIndex((now) => now.answers)).toBeLessThan(all.findIndex((now) => now.stability));
+  });
+});
+
+describe("answers that another part hangs on", () => {
+  const flip = (first: string) => ({
+    of: "answer" as const,
+    fault: first,
+    from: 0.1,
+    to: 0.2,
+    moveDb: 3,
+    first,
+  });
+  const isSamePart = (key: string): boolean => key.startsWith("gasket");
+
+  it("come before those that only lead to another place of the same part", () => {
+    const of = [
+      { finding: "a", flip: flip("gasket@3") },
+      { finding: "b", flip: flip("plug@3") },
+      { finding: "c", without: "gasket@4" },
+      { finding: "d", flip: flip("gasket@3"), without: "plug@2" },
+    ];
+    const sorted = rivalsFirst(of, isSamePart);
+    expect(sorted.map(({ finding }) => finding)).toEqual(["b", "d", "a", "c"]);
   });
 });
 

@@ -1,13 +1,23 @@
 // Which screen stands on the page, under which head, and what the page has to say beside it.
 import type { VNode } from "preact";
 import { CASE } from "./case-entry.ts";
+import { NOWHERE } from "./parts.ts";
 import { Start } from "./screen/start.tsx";
 import { SCREENS, type ScreenEntry } from "./screens.ts";
-import { canRedo, canUndo, findings, openCase, profile, redo, undo } from "./state/case.ts";
+import {
+  canRedo,
+  canUndo,
+  findings,
+  isClosed,
+  openCase,
+  profile,
+  redo,
+  undo,
+} from "./state/case.ts";
 import { at, path, screen } from "./state/route.ts";
 import { isDesk } from "./state/view.ts";
 import { sayCase } from "./text/answer.ts";
-import { ADD, ANSWERS, NAME, PAGE, UNDO } from "./text/en.ts";
+import { ADD, ANSWERS, NAME, PAGE, RANKING, UNDO } from "./text/en.ts";
 import { LeaderNews } from "./ui/foot.tsx";
 import { Lazy } from "./ui/lazy.tsx";
 import { PageNews } from "./ui/news.tsx";
@@ -15,9 +25,8 @@ import { PageNews } from "./ui/news.tsx";
 /** The screen that the address asks for; `undefined` for the first one. */
 export function currentEntry(): ScreenEntry | undefined {
   const entry = SCREENS[screen.value];
-  if (entry?.frame === "outside") return entry;
-  const hasCase = screen.value !== "" && openCase.value !== undefined && profile.value;
-  if (!hasCase) return undefined;
+  if (entry?.frame === "outside" || screen.value === "") return entry;
+  if (!profile.value || !(entry || screen.value === "ranking")) return NOWHERE;
   return entry?.frame === "wide" ? entry : CASE;
 }
 
@@ -55,8 +64,8 @@ function Head({ isInCase }: { isInCase: boolean }): VNode {
             {isDesk.value && (
               <>
                 <Steps />
-                <a href={at("ranking")}>{PAGE.next}</a>
-                <a href={at("add")}>{ADD.title}</a>
+                <a href={at("ranking")}>{isClosed.value ? RANKING.mended : PAGE.next}</a>
+                {!isClosed.value && <a href={at("add")}>{ADD.title}</a>}
               </>
             )}
             <a href={at("answers")}>{ANSWERS.link(findings.value.length)}</a>

@@ -3,6 +3,7 @@ import { options, render } from "preact";
 import { App, currentEntry } from "./app.tsx";
 import { CASE } from "./case-entry.ts";
 import { DRIVE_ANSWER } from "./screens.ts";
+import { UNITS_KEY } from "./state/figure.ts";
 import { keepOpenCase, resumeLast } from "./state/keep.ts";
 import { followKeys } from "./state/key.ts";
 import { followAddress } from "./state/route.ts";
@@ -22,7 +23,7 @@ export async function startPage(page: Document, script: string): Promise<void> {
     pointed.value = undefined;
     scrollTo(0, 0);
   });
-  await resumeLast();
+  await Promise.all([resumeLast(), chosenUnits()]);
   keepOpenCase();
   const first = currentEntry();
   if (first) await loadScreen(first);
@@ -32,6 +33,15 @@ export async function startPage(page: Document, script: string): Promise<void> {
     void loadScreen(CASE).then(() => loadScreen(DRIVE_ANSWER));
     void keepOffline();
   });
+}
+
+/** Who has chosen units sees no text in others first; for all others what knows them comes when it is needed. */
+async function chosenUnits(): Promise<void> {
+  try {
+    if (localStorage.getItem(UNITS_KEY)) await import("./state/unit.ts");
+  } catch {
+    // The page stands without them too, in the units of its tables.
+  }
 }
 
 /** Draws apart from the tap or message that calls for it: every task is short, and a tap finds the page free. */

@@ -15,7 +15,7 @@ import type { Look } from "../diagram/mark.tsx";
 import { checkRow, findingRow } from "../state/catalogue.ts";
 import { seemsMended } from "../state/mended.ts";
 import { faultWords, hasAllFindings } from "../state/prose.ts";
-import { sayEngine, sayProfile } from "../text/answer.ts";
+import { sayProfile } from "../text/answer.ts";
 import { LAZY, NAME, RANKING } from "../text/en.ts";
 import { SHEET } from "../text/en-hand-over.ts";
 import { Bar } from "../ui/chance.tsx";
@@ -24,6 +24,7 @@ import {
   type AnswerLine,
   answerLines,
   cautionsOf,
+  engineLine,
   type LikelyLine,
   likelyLines,
   plugLine,
@@ -94,14 +95,14 @@ function likelyTitle({ findings, repairs = [] }: CaseDocument): string {
 
 function SheetHead({ doc, engine, changed, driving }: SheetProps): VNode {
   const name = sayProfile(doc.engine);
-  const facts = sayEngine(engine.profile);
+  const facts = engineLine(doc, engine.profile);
   return (
     <header class="sheet-head">
       <p class="fine">
         {NAME}: {doc.closed ? SHEET.aboutMended : SHEET.about}, {SHEET.on(sayMoment(changed))}
       </p>
       <h2 class="title">{doc.title ?? name}</h2>
-      <p>{[...(doc.title ? [name] : []), ...(facts === name ? [] : [facts])].join(", ")}</p>
+      {facts && <p>{facts}</p>}
       {doc.note && (
         <p>
           <b>{SHEET.note}:</b> {doc.note}
@@ -160,10 +161,11 @@ function LikelyRow({ of, isLeader }: { of: LikelyLine; isLeader: boolean }): VNo
     <li>
       <p class="sheet-name">
         <b>{of.name}</b>
+        {of.likeliest && <small>{of.likeliest}</small>}
         {mend && <small>{mend}</small>}
       </p>
       <p class="sheet-chance">
-        {of.words}
+        {of.words} {of.isEach && RANKING.each}
         <small>{of.number}</small>
       </p>
       <Bar of={of.probability} isLeader={isLeader} />

@@ -4,9 +4,11 @@ import {
   type CautionRow,
   type CylinderName,
   type Engine,
+  type EngineProfile,
   type Finding,
   type FindingRow,
   type PlugRecord,
+  profileById,
   type Ranking,
   type RepairDone,
   type RepairRow,
@@ -14,11 +16,13 @@ import {
   type Topic,
   type WearReport,
 } from "@half-order/core";
+import type { CaseDocument } from "@half-order/core/wire";
 import { sayDay } from "../record/day.ts";
 import { sayLook } from "../record/look.ts";
+import { type PartGroup, partGroups } from "../state/group.ts";
 import { sayQuantity } from "../state/unit.ts";
-import { sayAnswer, sayAsked } from "../text/answer.ts";
-import { LEDGER, list } from "../text/en.ts";
+import { sayAnswer, sayAsked, sayEngine, sayGroup, sayProfile } from "../text/answer.ts";
+import { LEDGER, list, RANKING } from "../text/en.ts";
 import { WEAR } from "../text/en-record.ts";
 import { sayPercent } from "../ui/chance.tsx";
 
@@ -28,16 +32,34 @@ export interface AnswerLine {
   readonly answer: string;
 }
 
+/** A part that may have failed, or several alike, or what no catalogue holds. */
 export interface LikelyLine {
   readonly key: string;
-  /** Id of the fault; left out for what no catalogue holds. */
+  /** Id of its likeliest fault; left out for what no catalogue holds. */
   readonly fault?: string;
   readonly name: string;
+  /** The likeliest way in which it failed, where there are several. */
+  readonly likeliest?: string;
   readonly probability: number;
+  /** True where it stands for several parts, each with this chance. */
+  readonly isEach: boolean;
   /** "about 6 in 10". */
   readonly words: string;
   /** "61 %". */
   readonly number: string;
+}
+
+/** The engine below the title of a page: its name where the title is another, and what the name leaves out. */
+export function engineLine({ title, engine }: CaseDocument, profile: EngineProfile): string {
+  const [name, facts] = [sayProfile(engine), sayEngine(profile)];
+  const isSaid = facts === name || isNamedByKind(profile);
+  return [...(title ? [name] : []), ...(isSaid ? [] : [facts])].join(", ");
+}
+
+/** True of engines of the catalogue whose name says all that they are like. */
+function isNamedByKind({ id = "", name }: EngineProfile): boolean {
+  const known = profileById(id);
+  return known !== undefined && !known.invented && known.name === name;
 }
 
 /** Topics of what somebody looked at, measured or tried; all others tell what the engine does. */
@@ -88,26 +110,39 @@ function sayAskedOfAll(
   return sayAsked(row, { finding: first.finding, cylinder: list(cylinders) });
 }
 
-/** Faults less likely than this need no line of the page. */
+/** Parts less likely than this need no line of the page. */
 const WORTH_A_LINE = 0.02;
 const MOST_LINES = 5;
 
-/** What remains likely, the likeliest first, with what no catalogue holds in its place among them. */
+/**
+ * What remains likely, part by part as on the screen, the likeliest first, with what no catalogue holds in its
+ * place among them.
+ */
 export function likelyLines(ranking: Ranking, somethingElse: string): readonly LikelyLine[] {
-  const faults = ranking.ranking
+  const parts = partGroups(ranking)
     .filter(({ probability }) => probability >= WORTH_A_LINE)
     .slice(0, MOST_LINES)
-    .map((ranked) => ({
-      ...likelyLine(`${ranked.fault}@${ranked.place}`, ranked.name, ranked.probability),
-      fault: ranked.fault,
-    }));
+    .map(partLine);
   const other = likelyLine("something-else", somethingElse, ranking.somethingElse);
-  return [...faults, other].sort((a, b) => b.probability - a.probability);
+  return [...parts, other].sort((a, b) => b.probability - a.probability);
+}
+
+function partLine(group: PartGroup): LikelyLine {
+  const { key, faults, places, probability } = group;
+  const [first, ...others] = faults;
+  return {
+    ...likelyLine(key, sayGroup(group), probability),
+    isEach: places.length > 1,
+    ...(first ? { fault: first.fault } : {}),
+    ...(first && others.length > 0
+      ? { likeliest: RANKING.likeliest(first.name, others.length) }
+      : {}),
+  };
 }
 
 function likelyLine(key: string, name: string, probability: number): LikelyLine {
   const [words, number] = [sayProbability(probability), sayPercent(probability)];
-  return { key, name, probability, words, number };
+  return { key, name, isEach: false, probability, words, number };
 }
 
 /** A repair as it was done here: "Renew the coil of 2 and 5". */

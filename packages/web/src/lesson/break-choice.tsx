@@ -37,11 +37,18 @@ export function BreakChoice(): VNode | null {
           </option>
         ))}
       </Select>
-      <p>
-        <button type="button" class="quiet" onClick={breakAgain}>
-          {LESSON.again}
-        </button>
-      </p>
     </>
+  );
+}
+
+/** The same once more, in another size: it stands with what comes of it. */
+export function BreakAgain(): VNode | null {
+  if (!choice.value) return null;
+  return (
+    <p>
+      <button type="button" class="quiet" onClick={breakAgain}>
+        {LESSON.again}
+      </button>
+    </p>
   );
 }

@@ -129,7 +129,7 @@ function Chart({ budget }: { budget: BudgetCurve }): VNode {
         </g>
       ))}
       {plan.gaps.map((gapM) => (
-        <text key={gapM} x={Math.min(plan.x(gapM), VOLTAGE.width - 30)} y={foot + 14}>
+        <text key={gapM} x={within(plan.x(gapM))} y={foot + 14}>
           {sayGap(gapM)}
         </text>
       ))}
@@ -146,6 +146,12 @@ function Chart({ budget }: { budget: BudgetCurve }): VNode {
     </svg>
   );
 }
+
+/** Where the middle of a number below stands: all of it on the chart, and beside the zero. */
+function within(x: number): number {
+  return Math.min(Math.max(x, VOLTAGE.left + HALF_NUMBER), VOLTAGE.width - HALF_NUMBER);
+}
+const HALF_NUMBER = 30;
 
 function InWords({ budget }: { budget: BudgetCurve }): VNode {
   const { setting, here, failsFromM, firesToM } = budget;

@@ -4,10 +4,11 @@ import { checkRow } from "../state/catalogue.ts";
 import { subject } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
 import { CheckPanel } from "../ui/check-panel.tsx";
+import { Nowhere } from "./nowhere.tsx";
 
-export function Check(): VNode | null {
+export function Check(): VNode {
   const check = checkRow(subject.value);
-  if (!check) return null;
+  if (!check) return <Nowhere />;
   const fault = ranking.value?.ranking.find(({ firstCheck }) => firstCheck === check.id);
   return <CheckPanel key={check.id} check={check} fault={fault} />;
 }

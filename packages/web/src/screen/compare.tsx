@@ -1,11 +1,18 @@
 // Two cases of this device side by side: engine, first places, repairs, and the answers that differ.
-import { type EngineProfile, InputError, profileById, resolveEngine } from "@half-order/core";
+import {
+  type Engine,
+  type EngineProfile,
+  type Finding,
+  InputError,
+  profileById,
+  resolveEngine,
+} from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { mendedLines } from "../hand-over/mended.ts";
 import { likelyLines } from "../hand-over/summary.ts";
 import { findingRow } from "../state/catalogue.ts";
-import { compared, type Difference } from "../state/compare.ts";
+import { atWhole, compared, type Difference } from "../state/compare.ts";
 import { lookAtShelf, open, shelf } from "../state/keep.ts";
 import { hasAllFindings } from "../state/prose.ts";
 import { at, goTo, path } from "../state/route.ts";
@@ -47,7 +54,7 @@ export function Compare(): VNode {
 function Both({ of }: { of: readonly [KeptCase, KeptCase] }): VNode {
   const thoughts = useThoughts(of);
   const [a, b] = of;
-  const { differences, alike } = compared(a.doc.findings, b.doc.findings);
+  const { differences, alike } = compared(findingsOf(a.doc), findingsOf(b.doc));
   return (
     <>
       <div class="pair">
@@ -111,7 +118,8 @@ interface OneProps {
 
 function One({ kept, thought }: OneProps): VNode {
   const { doc } = kept;
-  const repairs = repairLines(doc);
+  const engine = engineOf(doc);
+  const repairs = engine ? mendedLines(doc, engine) : [];
   return (
     <section class="aside">
       <h2>{sayCase(doc)}</h2>
@@ -159,10 +167,11 @@ function FirstThree({ thought }: Pick<OneProps, "thought">): VNode {
   const lines = likelyLines(thought.ranking, RANKING.somethingElse).slice(0, SHOWN);
   return (
     <ol class="first-three">
-      {lines.map(({ key, name, probability }, i) => (
+      {lines.map(({ key, name, likeliest, isEach, probability }, i) => (
         <li key={key}>
           <p>
-            {name} <b>{chanceText(probability)}</b>
+            {name} <b>{chanceText(probability)}</b> {isEach && RANKING.each}
+            {likeliest && <small>{likeliest}</small>}
           </p>
           <Bar of={probability} isLeader={i === 0} />
         </li>
@@ -172,15 +181,19 @@ function FirstThree({ thought }: Pick<OneProps, "thought">): VNode {
 }
 
 /** Nothing where the engine is not sound: there is no place to name. */
-function repairLines(doc: CaseDoc): ReturnType<typeof mendedLines> {
+function engineOf(doc: CaseDoc): Engine | undefined {
   const profile = profileOf(doc);
-  if (!profile) return [];
   try {
-    return mendedLines(doc, resolveEngine(profile));
+    return profile && resolveEngine(profile);
   } catch (error) {
-    if (error instanceof InputError) return [];
+    if (error instanceof InputError) return undefined;
     throw error;
   }
+}
+
+function findingsOf(doc: CaseDoc): readonly Finding[] {
+  const engine = engineOf(doc);
+  return engine ? atWhole(doc.findings, findingRow, engine) : doc.findings;
 }
 
 interface DifferingProps {

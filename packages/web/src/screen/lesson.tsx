@@ -3,7 +3,7 @@ import type { Engine } from "@half-order/core";
 import { IDLING_SIX, SPARK_RANGE } from "@half-order/core/physics";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { BreakChoice } from "../lesson/break-choice.tsx";
+import { BreakAgain, BreakChoice } from "../lesson/break-choice.tsx";
 import { Circuit } from "../lesson/circuit.tsx";
 import { Codes } from "../lesson/codes.tsx";
 import { EngineChoice } from "../lesson/engine-choice.tsx";
@@ -32,6 +32,7 @@ export function Lesson(): VNode {
       </div>
       <LessonDial />
       <div class="lesson-watch">
+        <BreakAgain />
         <Outcome />
         {engine && (
           <Voltage ignition={engine.ignition} gapM={plugGapM(engine)} hasPairs={hasPairs(engine)} />

@@ -18,11 +18,13 @@ import { useMending } from "../ui/repair-mending.ts";
 import { Part, Plain } from "../ui/repair-part.tsx";
 import { RepairResults } from "../ui/repair-result.tsx";
 import { Ticks } from "../ui/repair-ticks.tsx";
+import { Nowhere } from "./nowhere.tsx";
 import "../style/mend.css";
 
 export function Mend(): VNode | null {
   const [, repair, at] = path.value;
-  if (repair === undefined || !drawn.value) return null;
+  if (repair === undefined) return <Nowhere />;
+  if (!drawn.value) return null;
   const cylinder = drawn.value.names.find((name) => String(name) === at) ?? at;
   const wanted = { repair, ...(cylinder === undefined ? {} : { cylinder }) };
   return <Repair key={path.value.join("/")} wanted={wanted} />;
@@ -30,7 +32,10 @@ export function Mend(): VNode | null {
 
 function Repair({ wanted }: { wanted: Wanted }): VNode {
   const advice = useMending(wanted);
-  if (advice?.problems) return <Impossible of={advice.problems} />;
+  if (advice?.problems) {
+    const isKnown = advice.problems.every(({ code }) => code !== "repair-unknown");
+    return isKnown ? <Impossible of={advice.problems} /> : <Nowhere />;
+  }
   const mending = advice?.mending;
   return (
     <section class="column mend">

@@ -5,7 +5,6 @@ import {
   allProfiles,
   candidateEngines,
   type EngineProfile,
-  type IgnitionKind,
   type Layout,
   resolveEngine,
 } from "@half-order/core";
@@ -14,17 +13,17 @@ import { useState } from "preact/hooks";
 import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
 import { Ignition } from "../diagram/ignition.tsx";
+import { IGNITION_GUESS, NOWHERE } from "../parts.ts";
 import { CHANGE, chooseEngine } from "../state/begin.ts";
 import { at, goTo, path } from "../state/route.ts";
 import { sayGroups, sayOrder } from "../text/answer.ts";
-import { PICK, QUESTION, RANKING } from "../text/en.ts";
+import { PICK, QUESTION } from "../text/en.ts";
 import { Heading } from "../ui/heading.tsx";
+import { Lazy } from "../ui/lazy.tsx";
 import { Dashed } from "../ui/option.tsx";
 
 /** Stands in the address for a layout that is not known. */
 const ANY = "any";
-/** What most engines of today have. */
-const GUESS: IgnitionKind = "coil-per-plug";
 
 export function Pick(): VNode {
   const [way = "", count = "", layout, ignition] = path.value;
@@ -35,10 +34,12 @@ export function Pick(): VNode {
       (layout === undefined || layout === ANY || profile.layout === layout) &&
       (ignition === undefined || profile.ignition === ignition),
   );
+  const [first] = fitting;
+  if (!first) return <Lazy entry={NOWHERE} />;
   const known = { way, count, fitting };
   if (layout === undefined) return <LayoutQuestion {...known} />;
   if (ignition === undefined) return <IgnitionQuestion {...known} layout={layout} />;
-  return <OrderQuestion {...known} layout={layout} />;
+  return <OrderQuestion {...known} layout={layout} ignition={first.ignition} />;
 }
 
 interface PickProps {
@@ -104,23 +105,19 @@ function IgnitionQuestion({ way, count, layout, fitting }: LaidOut): VNode {
         ))}
         {!isStuck && <Dashed onClick={() => setStuck(true)}>{PICK.unknownIgnition}</Dashed>}
       </div>
-      {isStuck && (
-        <section class="aside" role="status">
-          <p>{PICK.unknownIgnitionHelp}</p>
-          <a class="option is-dashed" href={at(way, count, layout, GUESS)}>
-            {PICK.guessIgnition}
-          </a>
-        </section>
-      )}
+      {isStuck && <Lazy entry={IGNITION_GUESS} />}
       <Back to={at(way, count)} />
     </section>
   );
 }
 
-function OrderQuestion({ way, count, layout, fitting }: LaidOut): VNode {
-  const [first] = fitting;
-  if (!first) return <p>{RANKING.cannot}</p>;
-  const { ignition } = first;
+function OrderQuestion({
+  way,
+  count,
+  layout,
+  ignition,
+  fitting,
+}: LaidOut & Pick<EngineProfile, "ignition">): VNode {
   const unknown: EngineProfile = {
     cylinders: Number(count),
     ignition,

@@ -1,9 +1,10 @@
 // One question. The first ones lead on to the next; one that was reached from a list leads back to it.
 import type { FindingRow } from "@half-order/core";
 import type { VNode } from "preact";
-import { PART_QUESTION, PLACE_ASKED } from "../parts.ts";
+import { NOWHERE, PART_QUESTION, PLACE_ASKED } from "../parts.ts";
+import { firstQuestions } from "../state/asked.ts";
 import { answerOf, answersOf, giveAnswer, profile, withdrawAnswer } from "../state/case.ts";
-import { firstQuestions, targetKind } from "../state/catalogue.ts";
+import { targetKind } from "../state/catalogue.ts";
 import { draftKey, draftOf } from "../state/draft.ts";
 import { ranking } from "../state/thinking.ts";
 import { drawn, isDesk } from "../state/view.ts";
@@ -15,9 +16,9 @@ import { Heading } from "../ui/heading.tsx";
 import { Lazy } from "../ui/lazy.tsx";
 import { Dashed } from "../ui/option.tsx";
 
-export function Question(): VNode | null {
+export function Question(): VNode {
   const row = openQuestion.value;
-  return row ? <Of key={row.id} row={row} /> : null;
+  return row ? <Of key={row.id} row={row} /> : <Lazy entry={NOWHERE} />;
 }
 
 function Of({ row }: { row: FindingRow }): VNode | null {

@@ -84,9 +84,10 @@ function Ranked({ now }: { now: Ranking }): VNode {
     </>
   );
 
-  function row(group: PartGroup): VNode {
+  // Keyed by its place: a row that moves keeps the look of its old place in some browsers, so that two seem to lead.
+  function row(group: PartGroup, place: number): VNode {
     const isLeader = group === known[0];
-    return <RankedRow key={group.key} of={group} isLeader={isLeader} hasSign={hasSigns} />;
+    return <RankedRow key={place} of={group} isLeader={isLeader} hasSign={hasSigns} />;
   }
 }
 

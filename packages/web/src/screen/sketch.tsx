@@ -11,14 +11,19 @@ import type { ComponentChildren, VNode } from "preact";
 import { useState } from "preact/hooks";
 import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
-import { chooseEngine } from "../state/begin.ts";
+import { chooseEngine, isChange } from "../state/begin.ts";
+import { hasPort } from "../state/port.ts";
 import { emptySketch, profileOf, type Sketch } from "../state/sketch.ts";
 import { PICK } from "../text/en.ts";
-import { SKETCH } from "../text/en-shelf.ts";
+import { HAND, SKETCH } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
+import { Option } from "../ui/option.tsx";
 
 export function SketchScreen(): VNode {
-  const [sketch, setSketch] = useState<Sketch>(emptySketch);
+  // The car stays the same when its engine is described anew.
+  const [sketch, setSketch] = useState<Sketch>(() =>
+    isChange() ? { ...emptySketch, hasPort: hasPort.value } : emptySketch,
+  );
   const [isAsked, setAsked] = useState(false);
   const profile = profileOf(sketch);
   const problems = checkProfile(profile);
@@ -34,7 +39,7 @@ export function SketchScreen(): VNode {
       onChange={() => setAsked(true)}
       onSubmit={(event) => {
         event.preventDefault();
-        if (isSound) chooseEngine(profile);
+        if (isSound) chooseEngine(profile, true);
         else setAsked(true);
       }}
     >
@@ -45,6 +50,12 @@ export function SketchScreen(): VNode {
         <Text {...fields} name="intervals" path="/firingIntervals" help={SKETCH.intervalsHelp} />
         <Text {...fields} name="banks" path="/banks" help={SKETCH.banksHelp} />
         <Text {...fields} name="name" path="/name" help="" />
+        <Option
+          say={HAND.noPort}
+          isGiven={!sketch.hasPort}
+          isSeveral
+          onClick={() => set({ hasPort: !sketch.hasPort })}
+        />
         <button type="submit" class="option is-finish">
           {SKETCH.use}
         </button>

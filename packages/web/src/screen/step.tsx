@@ -3,12 +3,14 @@ import type { CylinderName } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { followPlan } from "../state/advice.ts";
+import { checkRow } from "../state/catalogue.ts";
 import { path } from "../state/route.ts";
 import { drawn } from "../state/view.ts";
 import { StepCheck } from "../ui/step-check.tsx";
+import { Nowhere } from "./nowhere.tsx";
 import "../style/mend.css";
 
-export function Step(): VNode | null {
+export function Step(): VNode {
   useEffect(followPlan, []);
   const [, id, at = ""] = path.value;
   const asked = at.split("+");
@@ -17,6 +19,6 @@ export function Step(): VNode | null {
   const cylinders = asked.flatMap((name): readonly CylinderName[] =>
     names.filter((each) => String(each) === name).slice(0, 1),
   );
-  if (id === undefined) return null;
+  if (id === undefined || !checkRow(id)) return <Nowhere />;
   return <StepCheck key={path.value.join("/")} id={id} cylinders={cylinders} isScreen />;
 }

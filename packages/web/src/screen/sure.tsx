@@ -6,7 +6,7 @@ import { answerOf, findings } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { drawn, isDesk, keyOf } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
-import { decides, sayFlip, sayTimes, verdictOf } from "../sure/words.ts";
+import { decides, rivalsFirst, sayFlip, sayTimes, verdictOf } from "../sure/words.ts";
 import { type Carrying, followSureness, type Sureness, sureness } from "../sure/work-out.ts";
 import { sayAnswer, sayAsked, sayOrder } from "../text/answer.ts";
 import { RANKING } from "../text/en.ts";
@@ -51,11 +51,11 @@ interface Sayings {
 function Told({ of, leading }: { of: Sureness; leading: readonly string[] }): VNode {
   const rows = new Map(of.ranking?.ranking.map((row) => [keyOf(row), row]));
   const [first = "", second = ""] = leading;
-  const sayings: Sayings = {
-    name: (key) => rows.get(key)?.name ?? key,
-    isSamePart: (key) => rows.get(key)?.component === rows.get(first)?.component,
-  };
+  const isSamePart = (key: string): boolean =>
+    rows.get(key)?.component === rows.get(first)?.component;
+  const sayings: Sayings = { name: (key) => rows.get(key)?.name ?? key, isSamePart };
   const { name } = sayings;
+  const rival = isSamePart(second) ? [...rows.keys()].find((key) => !isSamePart(key)) : second;
   const chance = (key: string): string => chanceText(rows.get(key)?.probability ?? 0);
   const answers = of.answers ?? [];
   const idle = answers.filter((answer) => !decides(answer));
@@ -65,17 +65,21 @@ function Told({ of, leading }: { of: Sureness; leading: readonly string[] }): VN
         <p class="lead">
           <strong>{SURE.first(name(first), chance(first))}</strong>
         </p>
-        {rows.has(second) && (
-          <p class="help">
-            {SURE.second(name(second), chance(second))}{" "}
-            {sayings.isSamePart(second) && SURE.bothSame}
-          </p>
+        {rows.has(second) && isSamePart(second) && (
+          <p class="help">{SURE.bothSame(name(second), chance(second))}</p>
+        )}
+        {rival !== undefined && rows.has(rival) && (
+          <p class="help">{SURE.second(name(rival), chance(rival))}</p>
         )}
       </div>
       <About of={of} first={first} />
-      {of.stability && <Shaken of={of.stability} />}
+      {of.stability && <Shaken of={of.stability} hasKin={isSamePart(second)} />}
       {findings.value.length > 0 && (
-        <Carriers of={answers.filter(decides)} sayings={sayings} isWhole={of.done === 1} />
+        <Carriers
+          of={rivalsFirst(answers.filter(decides), isSamePart)}
+          sayings={sayings}
+          isWhole={of.done === 1}
+        />
       )}
       {of.done === 1 && idle.length > 0 && <Idle of={idle} />}
       <Part title={SURE.common}>
@@ -107,7 +111,13 @@ function About({ of, first }: { of: Sureness; first: string }): VNode | null {
   );
 }
 
-function Shaken({ of }: { of: readonly Stability[] }): VNode | null {
+interface ShakenProps {
+  readonly of: readonly Stability[];
+  /** Whether the first two are of one part. */
+  readonly hasKin: boolean;
+}
+
+function Shaken({ of, hasKin }: ShakenProps): VNode | null {
   const [little] = of;
   if (!little) return null;
   return (
@@ -115,7 +125,9 @@ function Shaken({ of }: { of: readonly Stability[] }): VNode | null {
       <p>
         <b>{SURE.verdict[verdictOf(little)]}</b>
       </p>
-      <p class="help">{SURE.shakenBody(little.shakes)}</p>
+      <p class="help">
+        {SURE.shakenBody(little.shakes)} {hasKin && SURE.shakenKin}
+      </p>
       <ul class="shaken">
         {of.map(({ sigma, shakes, first, firstThree }) => (
           <li key={sigma}>
@@ -150,11 +162,15 @@ function Carriers({ of, sayings, isWhole }: CarriersProps): VNode {
       <ol class="carriers">
         {of.map((answer, i) => (
           <li key={`${answer.finding} ${answer.cylinder}`}>
-            {i === 0 && answer.flip && <p class="facts">{SURE.weakest}</p>}
+            {i === 0 && answer.flip && !sayings.isSamePart(answer.flip.first) && (
+              <p class="facts">{SURE.weakest}</p>
+            )}
             {answer.carriesDb === heaviest && heaviest > 0 && <p class="facts">{SURE.most}</p>}
             <Answer of={answer} />
             {answer.flip && <p>{sayFlipWith(sayings, answer.flip)}</p>}
-            {answer.without !== undefined && <p>{SURE.without(sayings.name(answer.without))}</p>}
+            {answer.without !== undefined && !sayings.isSamePart(answer.without) && (
+              <p>{SURE.without(sayings.name(answer.without))}</p>
+            )}
             <a class="act-link" href={askFrom("sure", answer.finding)}>
               {SURE.lookAgain}
               <span class="vh">: {sayAsked(findingRow(answer.finding), answer, drawn.value)}</span>
@@ -209,8 +225,9 @@ function Answer({ of }: { of: Carrying }): VNode {
   );
 }
 
+/** How far the numbers lie apart matters only where another part would be first. */
 function sayFlipWith({ name, isSamePart }: Sayings, flip: NamedFlip): string {
-  return [sayFlip(flip, name), ...(isSamePart(flip.first) ? [SURE.samePart] : [])].join(" ");
+  return isSamePart(flip.first) ? SURE.samePart(name(flip.first)) : sayFlip(flip, name);
 }
 
 function Flips({ of, sayings }: { of: readonly NamedFlip[]; sayings: Sayings }): VNode {

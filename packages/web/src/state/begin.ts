@@ -10,13 +10,22 @@ import { clearView } from "./view.ts";
 /** The word in the address under which an engine is chosen for the case that is open. */
 export const CHANGE = "engine";
 
-/** Opens a case on an engine and asks the first question; or changes the engine of the open case. */
-export function chooseEngine(engine: CaseDoc["engine"]): void {
+/** True while an engine is chosen for the case that is open. */
+export function isChange(): boolean {
+  return path.value.includes(CHANGE);
+}
+
+/**
+ * Opens a case on an engine and asks the first question; or changes the engine of the open case.
+ * `saysPort`: whether the choice itself tells of a port for a code reader.
+ */
+export function chooseEngine(engine: CaseDoc["engine"], saysPort = false): void {
   clearView();
-  if (path.value.includes(CHANGE)) {
+  if (isChange()) {
     // The same car, known better: what it has no port for it has none for now.
     const known = typeof engine === "string" ? profileById(engine) : engine;
-    changeEngine(hasPort.value || !known ? engine : withPort(known, false));
+    const stays = saysPort || hasPort.value || !known;
+    changeEngine(stays ? engine : withPort(known, false));
     goTo("ranking");
   } else {
     beginCase(engine, hand.value);

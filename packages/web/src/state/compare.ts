@@ -1,5 +1,11 @@
 // In what do two cases differ? Their answers held against one another, question by question.
-import type { Answer, Finding } from "@half-order/core";
+import {
+  type Answer,
+  type Engine,
+  type Finding,
+  type FindingRow,
+  servesAll,
+} from "@half-order/core";
 
 /** A question that the two do not answer alike; missing: not answered there. */
 export interface Difference extends Pick<Finding, "finding" | "cylinder"> {
@@ -25,6 +31,19 @@ export function compared(a: readonly Finding[], b: readonly Finding[]): Comparis
     return [{ finding, ...at, answers: [own?.answer, other?.answer] }];
   });
   return { differences, alike: pairs.length - differences.length };
+}
+
+/** The findings with no cylinder where their thing serves the whole engine, at whichever it was noted. */
+export function atWhole(
+  findings: readonly Finding[],
+  rowOf: (id: string) => FindingRow | undefined,
+  engine: Engine,
+): readonly Finding[] {
+  return findings.map((given) => {
+    const row = rowOf(given.finding);
+    const { cylinder, ...rest } = given;
+    return row && servesAll(engine, row.scope, cylinder) ? rest : given;
+  });
 }
 
 /** Of two answers to one question the later holds. */

@@ -1,5 +1,6 @@
 // An engine as it is typed, and the profile that it makes.
 import type { CylinderName, EngineProfile, IgnitionKind, Layout } from "@half-order/core";
+import { withPort } from "./port.ts";
 
 export interface Sketch {
   readonly name: string;
@@ -9,6 +10,8 @@ export interface Sketch {
   readonly order: string;
   readonly intervals: string;
   readonly banks: string;
+  /** Whether a code reader can be plugged in. */
+  readonly hasPort: boolean;
 }
 
 export const emptySketch: Sketch = {
@@ -19,6 +22,7 @@ export const emptySketch: Sketch = {
   order: "",
   intervals: "",
   banks: "",
+  hasPort: true,
 };
 
 /** What was typed, as a profile; whether it makes sense is for `checkProfile` to say. */
@@ -26,7 +30,7 @@ export function profileOf(sketch: Sketch): EngineProfile {
   const order = words(sketch.order).map(cylinder);
   const intervals = words(sketch.intervals).map(Number);
   const banks = sketch.banks.split("/").map((bank) => words(bank).map(cylinder));
-  return {
+  const profile: EngineProfile = {
     ...(sketch.name.trim() ? { name: sketch.name.trim() } : {}),
     cylinders: sketch.cylinders.trim() === "" ? Number.NaN : Number(sketch.cylinders),
     ...(sketch.layout ? { layout: sketch.layout } : {}),
@@ -35,6 +39,7 @@ export function profileOf(sketch: Sketch): EngineProfile {
     ...(intervals.length > 0 ? { firingIntervals: intervals } : {}),
     ignition: sketch.ignition,
   };
+  return withPort(profile, sketch.hasPort);
 }
 
 function words(text: string): readonly string[] {

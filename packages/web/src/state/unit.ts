@@ -2,7 +2,7 @@
 // typed is in another. Kept on the device, not in the case.
 import { convert, type Unit } from "@half-order/core";
 import { computed, signal } from "@preact/signals";
-import { inUnits } from "./figure.ts";
+import { inUnits, UNITS_KEY } from "./figure.ts";
 
 /** By quantity the units to choose from; the first is the one in which documents hold it. */
 export const UNITS = {
@@ -27,8 +27,6 @@ const DECIMALS: Readonly<Partial<Record<Unit, number>>> = {
   bar: 2,
 };
 
-const KEY = "half-order.units";
-
 const chosen = signal<UnitChoice | undefined>(undefined);
 /** False once the device has refused to keep the choice. */
 export const areUnitsKept = signal(true);
@@ -41,7 +39,7 @@ export function chooseUnit(quantity: Quantity, unit: UnitChoice[Quantity]): void
   const next = { ...units.value, [quantity]: unit };
   chosen.value = next;
   try {
-    localStorage.setItem(KEY, JSON.stringify(next));
+    localStorage.setItem(UNITS_KEY, JSON.stringify(next));
     areUnitsKept.value = true;
   } catch {
     // Said in the panel: the choice holds until the page is closed.
@@ -87,7 +85,7 @@ export function readUnits(text: string | null, locale: string): UnitChoice {
 
 function kept(): UnitChoice {
   try {
-    return readUnits(localStorage.getItem(KEY), navigator.language);
+    return readUnits(localStorage.getItem(UNITS_KEY), navigator.language);
   } catch {
     // A device that keeps nothing still has a region.
     return usualUnits(navigator.language);

@@ -36,12 +36,12 @@ export const groups = computed<readonly PartGroup[]>(() =>
 /** The likeliest fault of the likeliest part. */
 export const leader = computed<RankedFault | undefined>(() => groups.value[0]?.faults[0]);
 
-/** The leader, once the answers single out one part; of an engine that is mended nothing is likely. */
-export const soFar = computed<RankedFault | undefined>(() => {
+/** The likeliest part, once the answers single it out; of an engine that is mended nothing is likely. */
+export const soFar = computed<PartGroup | undefined>(() => {
   const [first] = groups.value;
   const isTelling = first?.places.length === 1 && first.probability >= WORTH_NAMING;
   const isOver = isClosed.value || seemsMended(repairs.value);
-  return findings.value.length > 0 && !isOver && isTelling ? first.faults[0] : undefined;
+  return findings.value.length > 0 && !isOver && isTelling ? first : undefined;
 });
 /** Below this the first of many is not likely, only first. */
 const WORTH_NAMING = 0.1;
@@ -142,6 +142,9 @@ export function followWidth(): void {
   const query = matchMedia(DESK);
   isDesk.value = query.matches;
   query.addEventListener("change", () => {
-    isDesk.value = query.matches;
+    // Asked once it has settled: who measures or prints the page makes it another size for a moment.
+    void nextFrame().then(() => {
+      isDesk.value = query.matches;
+    });
   });
 }

@@ -56,15 +56,25 @@ function sayOption(row: FindingRow | undefined, option: string): string {
   return option;
 }
 
-/** "Spark plug of 2", "Spark plug of 2 or 5", "Coil of 2 and 5", "Coil of 1+4 or 2+5", "Fuel pump". */
+/** A row of the ranking: its fault, or the part where that may have failed in several ways. */
+export function sayGroup(group: PartGroup): string {
+  const [first, second] = group.faults;
+  return first && !second ? first.name : sayPart(group);
+}
+
+/** "Spark plug of 2", "Spark plug of 2 or 5", "Coil of 2 and 5", "Coil of 1+4 or 2+5", "Fuel pump", "Every spark plug alike". */
 export function sayPart({ part, places, faults }: PartGroup): string {
   const name = part.charAt(0).toUpperCase() + part.slice(1);
   const [first = []] = places;
+  if (faults[0]?.place === SET) return RANKING.allAlike(part);
   // A part that serves the whole engine is named without its cylinders.
   if (faults[0]?.component.endsWith(" engine") || first.length === 0) return name;
   const names = places.map((place) => place.join("+")).sort(inOrder);
   return RANKING.partOf(name, places.length > 1 ? either(names) : list(first));
 }
+
+/** Where a fault sits that all parts of a kind have at once. */
+const SET = "set";
 
 /** 2 before 10, "L2" before "R1". */
 function inOrder(a: string, b: string): number {

@@ -25,7 +25,7 @@ export interface ModelFigures {
 
 export const LESSON = {
   title: "Break a part and watch",
-  lead: "Choose an engine, break one part, and see which cylinders drop out, which codes are stored, and in what rhythm it shakes.",
+  lead: "Break one part, and see which cylinders drop out, which codes are stored, how it shakes.",
   model:
     "This is a model of an ordinary petrol engine at work, not a measurement of yours. Its parts break by physics: breakdown voltage, coil energy, leaks, mixture, flywheel. Sizes and limits are those of textbooks and, where none were found, of memory. It takes no number from the tables that rank faults. Do not try it on a real engine: ignition voltage can injure, and unburnt petrol ruins the catalyst.",
   assumes: "What the model assumes",

@@ -61,6 +61,7 @@ export const STEP = {
     tool: "its tool is not at hand",
     skill: "it asks for more practice",
     place: "not at this place",
+    rest: "the engine must stay off",
   } satisfies Record<Withheld["why"], string>,
   hand: "Say what is at hand: place, tools, skill",
   handOther: "Something else is at hand now",
@@ -80,6 +81,7 @@ export const STEP = {
   price: (price: string): string => `parts for about ${price}`,
   mend: "How it is mended, and put back",
   prove: "To the drives that prove it",
+  proven: "To the proof, and to close the case",
   call: "Have a professional look at it",
   callBody:
     "With what is at hand no further check and no repair pays. Somebody with the right tools comes out cheaper.",

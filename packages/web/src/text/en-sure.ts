@@ -6,7 +6,7 @@ export const SURE = {
   progress: "How much of it is worked out",
   done: "All is worked out.",
   first: (name: string, chance: string): string => `First: ${name}, ${chance}.`,
-  second: (name: string, chance: string): string => `Second: ${name}, ${chance}.`,
+  second: (name: string, chance: string): string => `Next to it: ${name}, ${chance}.`,
   nothingYet:
     "No answer is given yet. What follows is about the order in which such engines come in.",
   nothingFits: (chance: string): string =>
@@ -19,6 +19,8 @@ export const SURE = {
   shaken: "If all weights are somewhat off",
   shakenBody: (times: number): string =>
     `The weights are estimates, and many may be off by half or by double. Here all of them were shaken by chance, ${times} times at each strength.`,
+  shakenKin:
+    "What else may have failed in the same part, or at another place of it, counts as another first place here.",
   strength: (times: string): string => `Each off by a factor of about ${times}`,
   stays: (n: number, of: number): string => `the first place stays in ${n} of ${of}`,
   three: (n: number, of: number): string => `the same three lead in ${n} of ${of}`,
@@ -32,8 +34,10 @@ export const SURE = {
 
   weakest: "The weakest link",
   most: "Carries the most",
-  samePart: "It is the same part: what must be done may well stay the same.",
-  bothSame: "Both are the same part.",
+  samePart: (first: string): string =>
+    `An error in it could bring “${first}” to the first place. It is the same part: what must be done may well stay the same.`,
+  bothSame: (name: string, chance: string): string =>
+    `The same part, and so no rival: ${name}, ${chance}.`,
   carries: "What the first place hangs on",
   carriesBody:
     "Each answer with the decibans (dB) that the first place would lose without it, the most delicate answer first; minus speaks against it. 3 dB are twice the odds, 10 dB ten times.",

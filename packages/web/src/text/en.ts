@@ -91,9 +91,6 @@ export const PICK = {
   unknownOrder: "I don't know",
   unknownLayout: "Can't tell",
   unknownIgnition: "Can't tell",
-  unknownIgnitionHelp:
-    "Then look for two things. Cables: is there one to each plug, to every other plug, or none? And what do they come from, or what sits on the plugs? If the cover must stay on, take a coil on each plug: most engines of today have that. It can be changed later, under Answers, and no answer is lost.",
-  guessIgnition: "Go on with a coil on each plug",
   otherOrder: "Another order",
   pairs: (pairs: string): string => `${pairs} share a coil`,
   uneven: (degrees: readonly number[]): string => `unevenly, ${degrees.join("° and ")}° apart`,
@@ -166,6 +163,7 @@ export const RANKING = {
   mend: "What mends it",
   look: "Look first",
   partOf: (part: string, of: string): string => `${part} of ${of}`,
+  allAlike: (part: string): string => `Every ${part} alike`,
   likeliest: (name: string, others: number): string =>
     `${name}, or ${others === 1 ? "one other way" : `${others} other ways`}`,
   ways: "Above: failed in whatever way. Here: each way by itself.",

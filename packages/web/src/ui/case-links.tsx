@@ -1,6 +1,6 @@
 // What can be done with the open case as a whole, and what stands beside all cases.
 import type { VNode } from "preact";
-import { profile, repairs } from "../state/case.ts";
+import { isClosed, profile, repairs } from "../state/case.ts";
 import { at } from "../state/route.ts";
 import { saveCaseFile } from "../state/save-file.ts";
 import { ADD, ANSWERS, START } from "../text/en.ts";
@@ -9,7 +9,7 @@ import { MORE } from "../text/en-answers.ts";
 export function CaseLinks(): VNode {
   return (
     <ul class="links">
-      <Way to={at("add")} say={ADD.title} />
+      {!isClosed.value && <Way to={at("add")} say={ADD.title} />}
       {repairs.value.length > 0 && <Way to={at("repairs")} say={MORE.repairs} />}
       <Way to={at("record")} say={MORE.record} />
       <Way to={at("hand-over")} say={MORE.handOver} />

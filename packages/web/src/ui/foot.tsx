@@ -4,6 +4,7 @@ import { findings, isClosed, repairs } from "../state/case.ts";
 import { seemsMended } from "../state/mended.ts";
 import { at } from "../state/route.ts";
 import { leader, soFar } from "../state/view.ts";
+import { sayGroup } from "../text/answer.ts";
 import { ADD, ANSWERS, QUESTION, RANKING } from "../text/en.ts";
 import { chanceText } from "./chance.tsx";
 
@@ -17,7 +18,7 @@ export function QuestionFoot({ back }: { back: string }): VNode {
       {hasRanking ? (
         <a class="so-far" href={at("ranking")}>
           <small>{first ? `${RANKING.so}, ${chanceText(first.probability)}` : notYet}</small>
-          {first?.name ?? RANKING.see}
+          {first ? sayGroup(first) : RANKING.see}
         </a>
       ) : (
         <a href={at("ranking")}>{isClosed.value ? RANKING.mended : QUESTION.skip}</a>
@@ -30,7 +31,7 @@ export function RankingFoot(): VNode {
   return (
     <nav class="foot" aria-label={ADD.title}>
       <a href={at("answers")}>{ANSWERS.link(findings.value.length)}</a>
-      <a href={at("add")}>{ADD.title}</a>
+      {!isClosed.value && <a href={at("add")}>{ADD.title}</a>}
     </nav>
   );
 }
@@ -40,7 +41,7 @@ export function LeaderNews(): VNode {
   const first = soFar.value;
   return (
     <p class="vh" aria-live="polite">
-      {first ? `${RANKING.so}: ${first.name}, ${chanceText(first.probability)}` : ""}
+      {first ? `${RANKING.so}: ${sayGroup(first)}, ${chanceText(first.probability)}` : ""}
     </p>
   );
 }

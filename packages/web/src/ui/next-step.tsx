@@ -26,11 +26,12 @@ import {
 } from "../state/step.ts";
 import { isDesk } from "../state/view.ts";
 import { work } from "../state/work.ts";
-import { MEND, REPAIRS, STEP, sayMinutes } from "../text/en-mend.ts";
+import { MEND, PROOF, REPAIRS, STEP, sayMinutes } from "../text/en-mend.ts";
 import { Cautions } from "./caution.tsx";
 import { chanceText } from "./chance.tsx";
 import { Heading, Under } from "./heading.tsx";
 import { Dashed } from "./option.tsx";
+import { useProof } from "./proof-so-far.ts";
 import { runsEngine, StepCheck, StepFacts, sayPlace } from "./step-check.tsx";
 import { OtherSteps } from "./step-others.tsx";
 import "../style/mend.css";
@@ -118,6 +119,8 @@ function isToProve({ isMade }: NextRepair): boolean {
 
 /** It runs right since it was mended: what is left is to drive, and to say how that went. */
 function Prove({ step }: { step: NextRepair }): VNode {
+  const proof = useProof();
+  const isProven = proof?.result?.result === "cured";
   return (
     <>
       {!isDesk.value && (
@@ -125,10 +128,11 @@ function Prove({ step }: { step: NextRepair }): VNode {
           <strong>{STEP.next}</strong>
         </p>
       )}
-      <Name>{step.name}</Name>
-      {step.because && <p>{step.because}</p>}
+      <Name>{isProven ? PROOF.close : step.name}</Name>
+      {isProven && <p>{PROOF.lead(proof.plan.trials, proof.plan.trials)}</p>}
+      {!isProven && step.because && <p>{step.because}</p>}
       <a class="option is-finish" href={at("proof")}>
-        {STEP.prove}
+        {isProven ? STEP.proven : STEP.prove}
       </a>
     </>
   );

@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import { FAULT_DETAIL } from "../screens.ts";
 import type { PartGroup } from "../state/group.ts";
 import { drawn, isChosen, isDesk, keyOf, pick, picked, placesOf, pointed } from "../state/view.ts";
-import { sayPart } from "../text/answer.ts";
+import { sayGroup } from "../text/answer.ts";
 import { RANKING } from "../text/en.ts";
 import { Bar, Chance } from "./chance.tsx";
 import { Lazy } from "./lazy.tsx";
@@ -52,7 +52,7 @@ export function RankedRow({ of, isLeader, hasSign }: RankedRowProps): VNode | nu
           />
         )}
         <span>
-          {hasMany ? sayPart(of) : first.name}
+          {sayGroup(of)}
           {hasMany && <small>{RANKING.likeliest(first.name, of.faults.length - 1)}</small>}
         </span>
       </button>

@@ -1,12 +1,5 @@
 // A check at its place on this engine: cautions before the steps, what each result would mean before one starts.
-import {
-  type CheckRow,
-  type CylinderName,
-  type Finding,
-  type FindingRow,
-  type NextCheck,
-  servedBy,
-} from "@half-order/core";
+import { type CheckRow, type CylinderName, type NextCheck, servedBy } from "@half-order/core";
 import type { VNode } from "preact";
 import { plan } from "../state/advice.ts";
 import { checkRow, findingRow } from "../state/catalogue.ts";
@@ -15,10 +8,10 @@ import { stepsOf } from "../state/prose.ts";
 import { keyAt, keyOfStep, offInShort, toldOutcomes } from "../state/step.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { setOpen } from "../state/work.ts";
-import { sayAnswer } from "../text/answer.ts";
 import { list } from "../text/en.ts";
 import { CHECK } from "../text/en-check.ts";
 import { STEP, sayMinutes } from "../text/en-mend.ts";
+import { outcomeLines } from "../text/outcome.ts";
 import { Cautions } from "./caution.tsx";
 import { chanceText } from "./chance.tsx";
 import { Heading } from "./heading.tsx";
@@ -150,9 +143,15 @@ function Outcomes({ of, depth }: { of: NextCheck; depth: 1 | 2 }): VNode | null 
   const rarer = told.slice(SHOWN);
   if (told.length === 0) return null;
   const line = (outcome: NextCheck["outcomes"][number]): VNode => (
-    <div key={sayOutcome(outcome.answers)} class="fact">
+    <div key={JSON.stringify(outcome.answers)} class="fact">
       <dt>
-        {sayOutcome(outcome.answers)} <b>{chanceText(outcome.probability)}</b>
+        {outcomeLines(outcome.answers, findingRow).map(({ asked, answer }) => (
+          <span key={`${asked} ${answer}`} class="outcome">
+            {asked && <small>{asked}</small>}
+            {answer}
+          </span>
+        ))}
+        <b>{chanceText(outcome.probability)}</b>
       </dt>
       {outcome.leader && (
         <dd>{STEP.thenFirst(outcome.leader.name, chanceText(outcome.leader.probability))}</dd>
@@ -171,24 +170,4 @@ function Outcomes({ of, depth }: { of: NextCheck; depth: 1 | 2 }): VNode | null 
       )}
     </Part>
   );
-}
-
-/** The answers that make a result, with their cylinder where there is more than one. */
-function sayOutcome(answers: readonly Finding[]): string {
-  if (answers.length === 0) return STEP.anythingElse;
-  const at = new Set(answers.map(({ cylinder }) => cylinder));
-  const words = answers.map(({ finding, answer, cylinder }) => {
-    const said = sayWithName(findingRow(finding), answer);
-    return at.size > 1 && cylinder !== undefined ? `${cylinder}: ${said}` : said;
-  });
-  const line = words.join("; ");
-  return line.charAt(0).toUpperCase() + line.slice(1);
-}
-
-/** "Yes" and "none" say nothing without the thing that was looked for. */
-function sayWithName(row: FindingRow | undefined, answer: Finding["answer"]): string {
-  const words = sayAnswer(row, answer);
-  return row?.kind === "presence" || (Array.isArray(answer) && answer.length === 0)
-    ? `${row?.ask} ${words}`
-    : words;
 }
