@@ -4,5 +4,5 @@ import type { ScreenEntry } from "./screens.ts";
 /** Picture, ranking and next step: what a case shows when no screen of its own is asked for. */
 export const CASE: ScreenEntry = {
   frame: "wide",
-  load: async () => (await import("./screen/case.tsx")).CaseScreen,
+  load: () => import("./screen/case.tsx"),
 };

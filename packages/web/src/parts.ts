@@ -4,29 +4,35 @@ import type { ScreenEntry } from "./screens.ts";
 /** Stands where an address leads to nothing. */
 export const NOWHERE: ScreenEntry = {
   frame: "outside",
-  load: async () => (await import("./screen/nowhere.tsx")).Nowhere,
+  load: () => import("./screen/nowhere.tsx"),
 };
 
 /** Stands below the kinds of ignition when nobody can tell. */
 export const IGNITION_GUESS: ScreenEntry = {
   frame: "outside",
-  load: async () => (await import("./ui/ignition-guess.tsx")).IgnitionGuess,
+  load: () => import("./ui/ignition-guess.tsx"),
 };
 
 /** Stands above the first question. */
 export const PLACE_ASKED: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/place.tsx")).Place,
+  load: () => import("./ui/place.tsx"),
 };
 
 /** Stands in the question screen where it is asked of each part. */
 export const PART_QUESTION: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/part-question.tsx")).PartQuestion,
+  load: () => import("./ui/part-question.tsx"),
 };
 
 /** Stands among the notes of a ranking while the firing order is not known. */
 export const ORDERS: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/orders.tsx")).OrdersOfRanking,
+  load: () => import("./ui/orders.tsx"),
+};
+
+/** Stands in the place of a ranking that there cannot be. */
+export const CASE_PROBLEMS: ScreenEntry = {
+  frame: "panel",
+  load: () => import("./ui/case-problems.tsx"),
 };

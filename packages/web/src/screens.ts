@@ -12,90 +12,91 @@ export type Frame = "outside" | "panel" | "wide";
 
 export interface ScreenEntry {
   readonly frame: Frame;
-  readonly load: () => Promise<ComponentType>;
+  /** The screen is what its file exports by default: the list of them stays short. */
+  readonly load: () => Promise<{ readonly default: ComponentType }>;
 }
 
 /** By the first part of the address, `#/name/...`; a screen reads the rest from `state/route.ts`. */
 export const SCREENS: Readonly<Record<string, ScreenEntry>> = {
-  pick: { frame: "outside", load: async () => (await import("./screen/pick.tsx")).Pick },
-  engine: { frame: "outside", load: async () => (await import("./screen/pick.tsx")).Pick },
-  demo: { frame: "outside", load: async () => (await import("./screen/demo.tsx")).Demo },
+  pick: { frame: "outside", load: () => import("./screen/pick.tsx") },
+  engine: { frame: "outside", load: () => import("./screen/pick.tsx") },
+  demo: { frame: "outside", load: () => import("./screen/demo.tsx") },
   sketch: {
     frame: "outside",
-    load: async () => (await import("./screen/sketch.tsx")).SketchScreen,
+    load: () => import("./screen/sketch.tsx"),
   },
-  more: { frame: "outside", load: async () => (await import("./screen/more.tsx")).More },
-  cases: { frame: "outside", load: async () => (await import("./screen/cases.tsx")).Cases },
-  hand: { frame: "outside", load: async () => (await import("./screen/hand.tsx")).Hand },
+  more: { frame: "outside", load: () => import("./screen/more.tsx") },
+  cases: { frame: "outside", load: () => import("./screen/cases.tsx") },
+  hand: { frame: "outside", load: () => import("./screen/hand.tsx") },
   glossary: {
     frame: "outside",
-    load: async () => (await import("./screen/glossary.tsx")).Glossary,
+    load: () => import("./screen/glossary.tsx"),
   },
-  lesson: { frame: "outside", load: async () => (await import("./screen/lesson.tsx")).Lesson },
-  link: { frame: "outside", load: async () => (await import("./screen/link.tsx")).Link },
-  record: { frame: "wide", load: async () => (await import("./screen/record.tsx")).Record },
+  lesson: { frame: "outside", load: () => import("./screen/lesson.tsx") },
+  link: { frame: "outside", load: () => import("./screen/link.tsx") },
+  record: { frame: "wide", load: () => import("./screen/record.tsx") },
   "hand-over": {
     frame: "wide",
-    load: async () => (await import("./screen/hand-over.tsx")).HandOver,
+    load: () => import("./screen/hand-over.tsx"),
   },
-  question: { frame: "panel", load: async () => (await import("./screen/question.tsx")).Question },
-  check: { frame: "panel", load: async () => (await import("./screen/check.tsx")).Check },
-  checks: { frame: "panel", load: async () => (await import("./screen/checks.tsx")).Checks },
-  drive: { frame: "panel", load: async () => (await import("./screen/drive.tsx")).Drive },
-  step: { frame: "panel", load: async () => (await import("./screen/step.tsx")).Step },
-  mend: { frame: "panel", load: async () => (await import("./screen/mend.tsx")).Mend },
-  proof: { frame: "panel", load: async () => (await import("./screen/proof.tsx")).Proof },
-  repairs: { frame: "panel", load: async () => (await import("./screen/repairs.tsx")).Repairs },
-  sure: { frame: "panel", load: async () => (await import("./screen/sure.tsx")).Sure },
-  compare: { frame: "outside", load: async () => (await import("./screen/compare.tsx")).Compare },
-  add: { frame: "panel", load: async () => (await import("./screen/add.tsx")).Add },
-  answers: { frame: "panel", load: async () => (await import("./screen/answers.tsx")).Answers },
+  question: { frame: "panel", load: () => import("./screen/question.tsx") },
+  check: { frame: "panel", load: () => import("./screen/check.tsx") },
+  checks: { frame: "panel", load: () => import("./screen/checks.tsx") },
+  drive: { frame: "panel", load: () => import("./screen/drive.tsx") },
+  step: { frame: "panel", load: () => import("./screen/step.tsx") },
+  mend: { frame: "panel", load: () => import("./screen/mend.tsx") },
+  proof: { frame: "panel", load: () => import("./screen/proof.tsx") },
+  repairs: { frame: "panel", load: () => import("./screen/repairs.tsx") },
+  sure: { frame: "panel", load: () => import("./screen/sure.tsx") },
+  compare: { frame: "outside", load: () => import("./screen/compare.tsx") },
+  add: { frame: "panel", load: () => import("./screen/add.tsx") },
+  answers: { frame: "panel", load: () => import("./screen/answers.tsx") },
 };
 
 /** Stands above every screen of a case. */
 export const DRIVE_ANSWER: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/drive-answer.tsx")).DriveAnswer,
+  load: () => import("./ui/drive-answer.tsx"),
 };
 
 /** Stands beside the ranking. */
 export const NEXT_STEP: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/next-step.tsx")).NextStepCard,
+  load: () => import("./ui/next-step.tsx"),
 };
 
 /** Stands below the fault that is picked in the ranking. */
 export const FAULT_DETAIL: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/fault-detail.tsx")).PickedFault,
+  load: () => import("./ui/fault-detail.tsx"),
 };
 
 /** Stands above the list of a ranking whose answers disagree. */
 export const CONFLICT: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/conflict.tsx")).Conflict,
+  load: () => import("./ui/conflict.tsx"),
 };
 
 /** Stands above the ranking. */
 export const DIAL_PICTURE: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/picture.tsx")).DialPicture,
+  load: () => import("./ui/picture.tsx"),
 };
 
 /** Stands beside the dial on a desk, below the ranking on a phone. */
 export const BLOCK_PICTURE: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/block-picture.tsx")).BlockPicture,
+  load: () => import("./ui/block-picture.tsx"),
 };
 
 /** Stands below the ranking. */
 export const RANKING_NOTES: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/ranking-notes.tsx")).RankingNotes,
+  load: () => import("./ui/ranking-notes.tsx"),
 };
 
 /** Stands in the place of the ranking once the case is closed. */
 export const MENDED: ScreenEntry = {
   frame: "panel",
-  load: async () => (await import("./ui/mended.tsx")).Mended,
+  load: () => import("./ui/mended.tsx"),
 };

@@ -8,7 +8,7 @@ import { ADD } from "../text/en.ts";
 import { TOPICS } from "../text/en-answers.ts";
 import { Heading } from "../ui/heading.tsx";
 
-export function Add(): VNode {
+export default function Add(): VNode {
   const asked = askedOf(profile.value);
   const topics = [...new Set(asked.map(({ topic }) => topic))];
   return (

@@ -11,7 +11,7 @@ import { LISTED } from "../text/en-answers.ts";
 import { CaseLinks, OtherLinks } from "../ui/case-links.tsx";
 import { Heading } from "../ui/heading.tsx";
 
-export function Answers(): VNode {
+export default function Answers(): VNode {
   return (
     <section class="column">
       <Heading of="answers" level={isDesk.value ? 2 : 1}>

@@ -4,9 +4,9 @@ import { checkRow } from "../state/catalogue.ts";
 import { subject } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
 import { CheckPanel } from "../ui/check-panel.tsx";
-import { Nowhere } from "./nowhere.tsx";
+import Nowhere from "./nowhere.tsx";
 
-export function Check(): VNode {
+export default function Check(): VNode {
   const check = checkRow(subject.value);
   if (!check) return <Nowhere />;
   const fault = ranking.value?.ranking.find(({ firstCheck }) => firstCheck === check.id);

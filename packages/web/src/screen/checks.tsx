@@ -9,7 +9,7 @@ import { Heading } from "../ui/heading.tsx";
 import { OtherSteps } from "../ui/step-others.tsx";
 import "../style/mend.css";
 
-export function Checks(): VNode {
+export default function Checks(): VNode {
   useEffect(followPlan, []);
   return (
     <section class="column">

@@ -27,7 +27,7 @@ import { Bar, chanceText } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
 import "../style/compare.css";
 
-export function Compare(): VNode {
+export default function Compare(): VNode {
   const [isRead, setRead] = useState(false);
   useEffect(() => {
     void lookAtShelf().then(() => setRead(true));

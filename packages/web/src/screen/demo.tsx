@@ -7,7 +7,7 @@ import { sayEngine } from "../text/answer.ts";
 import { DEMO } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 
-export function Demo(): VNode {
+export default function Demo(): VNode {
   return (
     <section class="column">
       <Heading of="demo">{DEMO.title}</Heading>

@@ -23,7 +23,7 @@ import { Sign } from "../ui/drive-answer.tsx";
 import { Heading } from "../ui/heading.tsx";
 import { Ordered, Part, Plain } from "../ui/repair-part.tsx";
 
-export function Drive(): VNode {
+export default function Drive(): VNode {
   useEffect(followDriveInFull, []);
   const now = drive.value;
   const level = now?.level;

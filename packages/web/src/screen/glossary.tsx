@@ -6,7 +6,7 @@ import { GLOSSARY } from "../text/en-glossary.ts";
 import { Heading } from "../ui/heading.tsx";
 import "../style/term.css";
 
-export function Glossary(): VNode {
+export default function Glossary(): VNode {
   const [typed, setTyped] = useState("");
   const found = search(typed);
   return (

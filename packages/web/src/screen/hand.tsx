@@ -19,7 +19,7 @@ const PLACES = Object.keys(HAND.places) as readonly Where[];
 /** All but bare hands, which are always there. */
 const TOOLS = Object.keys(CHECK.tools).filter((tool) => tool !== "none") as readonly Tool[];
 
-export function Hand(): VNode {
+export default function Hand(): VNode {
   const now = openCase.value?.doc.atHand ?? hand.value ?? {};
   const set = (part: Partial<AtHand>, ...without: readonly (keyof AtHand)[]): void => {
     const next = Object.entries({ ...now, ...part }).filter(

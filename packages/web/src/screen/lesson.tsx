@@ -19,7 +19,7 @@ import { LESSON } from "../text/en-lesson.ts";
 import { Heading } from "../ui/heading.tsx";
 import "../style/lesson.css";
 
-export function Lesson(): VNode {
+export default function Lesson(): VNode {
   useEffect(() => beginLesson(path.value), []);
   const engine = lessonEngine.value;
   return (

@@ -13,7 +13,7 @@ import { Heading } from "../ui/heading.tsx";
 import { Finish } from "../ui/option.tsx";
 import { Problems } from "../ui/problems.tsx";
 
-export function Link(): VNode {
+export default function Link(): VNode {
   const [reading, setReading] = useState<FileReading | undefined>();
   useEffect(() => {
     void readLink(location.hash).then(setReading);

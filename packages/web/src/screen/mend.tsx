@@ -18,10 +18,10 @@ import { useMending } from "../ui/repair-mending.ts";
 import { Part, Plain } from "../ui/repair-part.tsx";
 import { RepairResults } from "../ui/repair-result.tsx";
 import { Ticks } from "../ui/repair-ticks.tsx";
-import { Nowhere } from "./nowhere.tsx";
+import Nowhere from "./nowhere.tsx";
 import "../style/mend.css";
 
-export function Mend(): VNode | null {
+export default function Mend(): VNode | null {
   const [, repair, at] = path.value;
   if (repair === undefined) return <Nowhere />;
   if (!drawn.value) return null;

@@ -8,7 +8,7 @@ import { CaseLinks, OtherLinks, Way } from "../ui/case-links.tsx";
 import { Heading } from "../ui/heading.tsx";
 import { UnitPanel } from "../ui/unit-panel.tsx";
 
-export function More(): VNode {
+export default function More(): VNode {
   const kept = openCase.value;
   return (
     <section class="column">

@@ -13,7 +13,7 @@ import { Heading } from "../ui/heading.tsx";
 /** What is missing beside picture and ranking of a case, not in its place. */
 const BESIDE: readonly Missing[] = ["question", "check", "repair"];
 
-export function Nowhere(): VNode {
+export default function Nowhere(): VNode {
   const hasCase = profile.value !== undefined;
   const isOpen = openCase.value !== undefined;
   const missing = missingOf(path.value, { isOpen, hasCase });

@@ -25,7 +25,7 @@ import { Dashed } from "../ui/option.tsx";
 /** Stands in the address for a layout that is not known. */
 const ANY = "any";
 
-export function Pick(): VNode {
+export default function Pick(): VNode {
   const [way = "", count = "", layout, ignition] = path.value;
   const fitting = allProfiles().filter(
     (profile) =>

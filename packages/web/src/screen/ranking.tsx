@@ -2,6 +2,7 @@
 import type { Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
+import { CASE_PROBLEMS } from "../parts.ts";
 import { CONFLICT, FAULT_DETAIL } from "../screens.ts";
 import { findings, repairs } from "../state/case.ts";
 import { drafted } from "../state/draft.ts";
@@ -16,7 +17,6 @@ import { Cautions } from "../ui/caution.tsx";
 import { Bar, Chance } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
 import { Lazy } from "../ui/lazy.tsx";
-import { Problems } from "../ui/problems.tsx";
 import { RankedRow } from "../ui/ranked-row.tsx";
 import { useSigns } from "../ui/sign.tsx";
 
@@ -52,7 +52,7 @@ export function RankingPanel(): VNode {
         </p>
       )}
       {breakdown.value && <p role="alert">{breakdown.value}</p>}
-      {problems.value.length > 0 && <Problems title={RANKING.cannot} of={problems.value} />}
+      {problems.value.length > 0 && <Lazy entry={CASE_PROBLEMS} />}
       {now && problems.value.length === 0 && <Ranked now={now} />}
     </section>
   );

@@ -18,7 +18,7 @@ import { UnitPanel } from "../ui/unit-panel.tsx";
 import "../style/record.css";
 
 /** Reads the open case; shows nothing when none is open or its engine is not sound. */
-export function Record(): VNode | null {
+export default function Record(): VNode | null {
   const id = openCase.value?.id;
   const known = profile.value;
   if (id === undefined || !known || !drawn.value) return null;

@@ -21,7 +21,7 @@ import { Heading } from "../ui/heading.tsx";
 import { RepairResults } from "../ui/repair-result.tsx";
 import "../style/mend.css";
 
-export function Repairs(): VNode {
+export default function Repairs(): VNode {
   const [names, setNames] = useState<readonly string[]>([]);
   useEffect(() => followNames(setNames), []);
   return (

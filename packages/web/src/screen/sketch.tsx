@@ -19,7 +19,7 @@ import { HAND, SKETCH } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 import { Option } from "../ui/option.tsx";
 
-export function SketchScreen(): VNode {
+export default function SketchScreen(): VNode {
   // The car stays the same when its engine is described anew.
   const [sketch, setSketch] = useState<Sketch>(() =>
     isChange() ? { ...emptySketch, hasPort: hasPort.value } : emptySketch,

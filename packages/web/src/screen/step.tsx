@@ -7,10 +7,10 @@ import { checkRow } from "../state/catalogue.ts";
 import { path } from "../state/route.ts";
 import { drawn } from "../state/view.ts";
 import { StepCheck } from "../ui/step-check.tsx";
-import { Nowhere } from "./nowhere.tsx";
+import Nowhere from "./nowhere.tsx";
 import "../style/mend.css";
 
-export function Step(): VNode {
+export default function Step(): VNode {
   useEffect(followPlan, []);
   const [, id, at = ""] = path.value;
   const asked = at.split("+");

@@ -9,7 +9,7 @@ import { askFrom } from "../state/way.ts";
 import { decides, rivalsFirst, sayFlip, sayTimes, verdictOf } from "../sure/words.ts";
 import { type Carrying, followSureness, type Sureness, sureness } from "../sure/work-out.ts";
 import { sayAnswer, sayAsked, sayOrder } from "../text/answer.ts";
-import { RANKING } from "../text/en.ts";
+import { PROBLEM } from "../text/en-problem.ts";
 import { SURE } from "../text/en-sure.ts";
 import { chanceText } from "../ui/chance.tsx";
 import { sayDb } from "../ui/column.ts";
@@ -18,7 +18,7 @@ import { Problems } from "../ui/problems.tsx";
 import { Part } from "../ui/repair-part.tsx";
 import "../style/sure.css";
 
-export function Sure(): VNode {
+export default function Sure(): VNode {
   useEffect(followSureness, []);
   const now = sureness.value;
   return (
@@ -26,7 +26,7 @@ export function Sure(): VNode {
       <Heading of="sure" level={isDesk.value ? 2 : 1} class="act">
         {SURE.title}
       </Heading>
-      {now.problems && <Problems title={RANKING.cannot} of={now.problems} />}
+      {now.problems && <Problems title={PROBLEM.cannotRank} of={now.problems} />}
       {now.broke !== undefined && (
         <p role="alert" class="wrong">
           {SURE.broke}: {now.broke}

@@ -1,6 +1,8 @@
 // The words of a case file that cannot be read.
 
 export const CASE_FILE = {
+  title: "This file cannot be opened",
+  todo: "Choose a case that this page has saved, or save it there once more. Nothing that is here was changed.",
   notText: "The file could not be read.",
   notTextHint: "Choose it again; if that fails, copy it to this device first.",
   noTables: "The page could not load what it needs to check the file.",

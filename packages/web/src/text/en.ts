@@ -26,6 +26,8 @@ export const START = {
   sketchMore: "type its firing order",
   file: "A case file",
   fileMore: "opened on this device, sent nowhere",
+  fileUnread:
+    "The page could not load what reads it. Go online, load the page again and open the file once more.",
   kept: "On this device",
   cases: "All cases",
   casesMore: "rename, copy, save as a file, delete",
@@ -96,15 +98,6 @@ export const PICK = {
   uneven: (degrees: readonly number[]): string => `unevenly, ${degrees.join("° and ")}° apart`,
 };
 
-export const FILE = {
-  title: "This file cannot be opened",
-  todo: "Choose a case that this page has saved, or save it there once more. Nothing that is here was changed.",
-  found: "What is wrong with this one:",
-  unread:
-    "The page could not load what reads it. Go online, load the page again and open the file once more.",
-  at: (path: string): string => `at ${path}`,
-};
-
 export const QUESTION = {
   step: (n: number, of: number): string => `Question ${n} of at most ${of}`,
   own: "Finding",
@@ -169,7 +162,6 @@ export const RANKING = {
   ways: "Above: failed in whatever way. Here: each way by itself.",
   each: "each",
   weighing: "Weighing …",
-  cannot: "This case cannot be ranked",
 };
 
 export const PICTURE = {

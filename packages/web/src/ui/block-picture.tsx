@@ -7,7 +7,7 @@ import { BLOCK } from "../text/en-picture.ts";
 import { chanceText } from "./chance.tsx";
 import { usePointing } from "./pointing.ts";
 
-export function BlockPicture(): VNode | null {
+export default function BlockPicture(): VNode | null {
   const engine = drawn.value;
   const ref = usePointing();
   if (!engine) return null;

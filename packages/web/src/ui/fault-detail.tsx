@@ -11,7 +11,7 @@ import { COLUMN } from "../text/en-column.ts";
 import { chanceText } from "./chance.tsx";
 import { Because } from "./ledger.tsx";
 
-export function PickedFault(): VNode | null {
+export default function PickedFault(): VNode | null {
   const of = picked.value;
   return of ? <FaultDetail key={keyOf(of)} of={of} /> : null;
 }

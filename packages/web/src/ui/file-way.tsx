@@ -1,35 +1,24 @@
 // Opens a case file of the device, and says where a broken one breaks.
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
-import { takeCase } from "../state/case.ts";
-import type { FileReading } from "../state/file.ts";
-import { goTo } from "../state/route.ts";
-import { clearView } from "../state/view.ts";
-import { FILE, START } from "../text/en.ts";
-import { Problems } from "./problems.tsx";
-
-/** What reads a file is fetched when there is one. */
-async function readCase(file: File): Promise<FileReading> {
-  let reader: typeof import("../state/file.ts");
-  try {
-    reader = await import("../state/file.ts");
-  } catch {
-    return { problems: [{ code: "reader-missing", path: "", message: FILE.unread, hint: "" }] };
-  }
-  return reader.readCaseFile(file);
-}
+import { START } from "../text/en.ts";
 
 export function FileWay(): VNode {
-  const [reading, setReading] = useState<FileReading | undefined>();
+  const [told, setTold] = useState<VNode | undefined>();
   const open = async (file: File | undefined): Promise<void> => {
     if (!file) return;
-    setReading(undefined);
-    const read = await readCase(file);
-    setReading(read);
-    if (!("doc" in read)) return;
-    clearView();
-    takeCase(read.doc);
-    goTo("ranking");
+    setTold(undefined);
+    try {
+      // What reads a file is fetched when there is one.
+      const { openFile } = await import("./open-file.tsx");
+      setTold(await openFile(file));
+    } catch {
+      setTold(
+        <p class="caution" role="alert">
+          {START.fileUnread}
+        </p>,
+      );
+    }
   };
   return (
     <>
@@ -51,9 +40,7 @@ export function FileWay(): VNode {
           }}
         />
       </label>
-      {reading && "problems" in reading && (
-        <Problems title={FILE.title} todo={FILE.todo} of={reading.problems} />
-      )}
+      {told}
     </>
   );
 }

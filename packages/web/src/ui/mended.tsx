@@ -14,7 +14,7 @@ import { Part } from "./repair-part.tsx";
 import "../style/mend.css";
 
 /** Stands in the place of the ranking: nothing is likely any more. */
-export function Mended(): VNode | null {
+export default function Mended(): VNode | null {
   const closed = openCase.value?.doc.closed;
   const index = provenIndex(repairs.value, undefined);
   const repair = repairs.value[index];

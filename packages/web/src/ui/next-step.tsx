@@ -37,7 +37,7 @@ import { OtherSteps } from "./step-others.tsx";
 import "../style/mend.css";
 
 /** The step of the open case; on a phone in short, with the way to its own screen. */
-export function NextStepCard(): VNode | null {
+export default function NextStepCard(): VNode | null {
   useEffect(followPlan, []);
   if (adviceTrouble.value) {
     return (

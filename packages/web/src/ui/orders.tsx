@@ -11,7 +11,7 @@ import { Chance, chanceText } from "./chance.tsx";
 /** Orders this unlikely are not worth a line. */
 const WORTH_A_LINE = 0.01;
 
-export function OrdersOfRanking(): VNode | null {
+export default function OrdersOfRanking(): VNode | null {
   const now = ranking.value;
   if (!now?.orders) return null;
   const shown = now.orders.filter(({ probability }) => probability >= WORTH_A_LINE);

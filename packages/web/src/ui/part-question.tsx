@@ -12,7 +12,7 @@ import { Asker } from "./asker.tsx";
 import { Disagree } from "./disagree.tsx";
 import { Under } from "./heading.tsx";
 
-export function PartQuestion(): VNode | null {
+export default function PartQuestion(): VNode | null {
   const [row, engine] = [openQuestion.value, drawn.value];
   if (!row || !engine) return null;
   return (

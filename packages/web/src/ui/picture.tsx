@@ -11,7 +11,7 @@ import { chanceText } from "./chance.tsx";
 import { usePointing } from "./pointing.ts";
 
 /** The firing dial of the open case, and what sits at a mark of it that was tapped. */
-export function DialPicture(): VNode | null {
+export default function DialPicture(): VNode | null {
   const engine = drawn.value;
   const ref = usePointing();
   if (!engine) return null;

@@ -11,7 +11,7 @@ import { PLACE } from "../text/en-place.ts";
 type Where = NonNullable<AtHand["where"]>;
 type Tool = NonNullable<AtHand["tools"]>[number];
 
-export function Place(): VNode {
+export default function Place(): VNode {
   const now = atHand.value ?? {};
   const { where, tools, ...others } = now;
   // What was in the car says nothing of a garage.

@@ -1,7 +1,7 @@
 // What is wrong with an input, so that it can be put right.
 import type { Problem } from "@half-order/core";
 import type { VNode } from "preact";
-import { FILE } from "../text/en.ts";
+import { PROBLEM } from "../text/en-problem.ts";
 
 interface ProblemsProps {
   readonly title: string;
@@ -17,13 +17,13 @@ export function Problems({ title, todo, of }: ProblemsProps): VNode {
       {todo && (
         <>
           <p>{todo}</p>
-          <small>{FILE.found}</small>
+          <small>{PROBLEM.found}</small>
         </>
       )}
       <ul>
         {of.map(({ code, path, message, hint }) => (
           <li key={`${code} ${path}`}>
-            {message} {hint} {path && <small>{FILE.at(path)}</small>}
+            {message} {hint} {path && <small>{PROBLEM.at(path)}</small>}
           </li>
         ))}
       </ul>

@@ -15,7 +15,7 @@ import { chanceText } from "./chance.tsx";
 import { Lazy } from "./lazy.tsx";
 
 /** On a phone it stands below the hand's next move. */
-export function RankingNotes(): VNode | null {
+export default function RankingNotes(): VNode | null {
   const now = ranking.value;
   if (!now || problems.value.length > 0) return null;
   return (

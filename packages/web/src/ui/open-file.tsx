@@ -1,0 +1,19 @@
+// Reads a case file and opens its case; what is wrong with a broken one comes back, to be shown.
+import type { VNode } from "preact";
+import { takeCase } from "../state/case.ts";
+import { readCaseFile } from "../state/file.ts";
+import { goTo } from "../state/route.ts";
+import { clearView } from "../state/view.ts";
+import { CASE_FILE } from "../text/en-file.ts";
+import { Problems } from "./problems.tsx";
+
+export async function openFile(file: File): Promise<VNode | undefined> {
+  const read = await readCaseFile(file);
+  if (!("doc" in read)) {
+    return <Problems title={CASE_FILE.title} todo={CASE_FILE.todo} of={read.problems} />;
+  }
+  clearView();
+  takeCase(read.doc);
+  goTo("ranking");
+  return undefined;
+}
