@@ -5,7 +5,7 @@ import { type NextOptions, next } from "../../../packages/core/src/advice/next.t
 import type { EngineProfile } from "../../../packages/core/src/engine/profile.ts";
 import { profileById } from "../../../packages/core/src/engine/profile-library.ts";
 import { rank } from "../../../packages/core/src/explain/rank.ts";
-import type { Finding } from "../../../packages/core/src/knowledge/answer.ts";
+import type { AtHand, Finding } from "../../../packages/core/src/knowledge/answer.ts";
 import { KNOWLEDGE } from "../../../packages/core/src/knowledge/knowledge.ts";
 import { InputError } from "../../../packages/core/src/units/problem.ts";
 
@@ -32,6 +32,45 @@ describe("the next step", () => {
     if (step.kind === "call") return;
     expect(step.kind === "check" ? step.check : step.repair).toMatch(/connector/);
     expect(step.minutes).toBeLessThanOrEqual(5);
+  });
+
+  it("begins a check of several parts at the cylinder that is suspected most", () => {
+    const findings: Finding[] = [
+      { finding: "codes", answer: ["P0304"] },
+      { finding: "lamp", answer: "steady" },
+      { finding: "complaint.main", answer: "shakes-at-idle" },
+    ];
+    const bare: AtHand = { tools: ["none"], where: "roadside" };
+    const { checks } = next(rail, findings, { ...quick, atHand: bare });
+    const places = checks.filter(({ check }) => check === "check.rail-press");
+    expect(places[0]?.cylinders[0]).toBe(4);
+    const alike = checks.filter(({ worthMinutes: a }) => Math.round(a) === -3);
+    const tells = alike.map(({ tellsBits }) => tellsBits);
+    expect(tells).toEqual([...tells].sort((a, b) => b - a));
+  });
+
+  it("that runs the engine says for how long where the car may not be driven, and where it may, not", () => {
+    const runs = (lamp: string) =>
+      next(rail, [{ finding: "lamp", answer: lamp }], quick).checks.filter(({ cautions }) =>
+        cautions.includes("exhaust-gas"),
+      );
+    const blinking = runs("blinking");
+    expect(blinking.length).toBeGreaterThan(2);
+    for (const { check, cautions } of blinking) expect(cautions[0], check).toBe("short-run");
+    for (const { check, cautions } of runs("steady"))
+      expect(cautions, check).not.toContain("short-run");
+  });
+
+  it("leaves the engine off where the rules say to stop now, and says why", () => {
+    const findings: Finding[] = [
+      { finding: "lamp", answer: "blinking" },
+      { finding: "complaint.severity", answer: "clear" },
+    ];
+    const { step, checks, withheld } = next(rail, findings, quick);
+    const told = [step, ...checks].flatMap((each) => (each.kind === "check" ? each.cautions : []));
+    expect(told).not.toContain("exhaust-gas");
+    expect(told).not.toContain("moving-parts");
+    expect(withheld.filter(({ why }) => why === "rest").length).toBeGreaterThan(0);
   });
 
   it("tells outcomes that share out the whole, and a leader for each that can happen", () => {

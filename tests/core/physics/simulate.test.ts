@@ -168,6 +168,62 @@ describe("compression", () => {
   });
 });
 
+describe("meter, scope and exchange", () => {
+  it("tell a broken wire from a dead driver, and a fretting pin from both", () => {
+    for (const each of cases("trigger-wire.broken", 4)) {
+      expect(each.observeCheck("wire.continuity", own(each))).not.toBe("good");
+      expect(each.observeCheck("connector.pins", own(each))).toBe("tight");
+    }
+    for (const each of cases("driver.dead", 4)) {
+      expect(each.observeCheck("wire.continuity", own(each))).toBe("good");
+      expect(each.observeCheck("trigger", own(each))).toBe("dark");
+    }
+    for (const each of cases("connector.loose", 4)) {
+      expect(each.observeCheck("connector.pins", own(each))).toBe("loose");
+      expect(each.observeCheck("connector.rock", own(each))).toBe("changes");
+    }
+  });
+
+  it("move a leaking leg to its companion with the two cables of its coil", () => {
+    for (const each of cases("coil.leg-leaks", 4, packs))
+      expect(each.observeCheck("swap.towers", own(each))).toBe("moved");
+    for (const each of cases("plug.gap-worn", 4, packs))
+      expect(each.observeCheck("swap.towers", own(each))).toBe("stayed");
+  });
+
+  it("cure a dead half with another rail, and no clogged injector", () => {
+    for (const each of cases("coil.half-dead", 3))
+      expect(each.observeCheck("swap.rail")).toBe("cured");
+    for (const each of cases("injector.clogged", 3))
+      expect(each.observeCheck("swap.rail")).toBe("stayed");
+  });
+
+  it("find under a fifth of leakage in most sound cylinders, and over 30 per cent at a leaking valve", () => {
+    for (const each of cases("valve.leaking", 5)) {
+      expect(each.observeCheck("leak-down", own(each))).toBeGreaterThan(30);
+      expect(each.observeCheck("leak.sound", own(each))).toMatch(/exhaust|intake/);
+      const sound = each.parts.engine.names.flatMap((_, c) =>
+        c === own(each) ? [] : [each.observeCheck("leak-down", c) as number],
+      );
+      expect(Math.min(...sound)).toBeLessThan(20);
+      expect(Math.max(...sound)).toBeLessThan(30);
+    }
+  });
+});
+
+describe("a drip of petrol", () => {
+  it("soots the plug only where it makes the idle rich by a fifth", () => {
+    for (const each of cases("injector.leaking", 8)) {
+      const { mixture } = each.drive.hotIdle;
+      const c = own(each);
+      const others = mixture.fuel.filter((_, i) => i !== c);
+      const mean = others.reduce((a, b) => a + b, 0) / others.length;
+      const isSooted = (each.parts.plugs[c]?.shuntOhm ?? Infinity) < Infinity;
+      expect(isSooted).toBe((mixture.fuel[c] ?? 0) / mean > 1.2);
+    }
+  });
+});
+
 describe("where it shows", () => {
   it("is under load first with a worn gap", () => {
     for (const each of cases("plug.gap-worn")) {

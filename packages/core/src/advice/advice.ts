@@ -31,6 +31,8 @@ export interface NextCheck {
   readonly worthMinutes: number;
   /** What it tells of which fault it is, bits. */
   readonly tellsBits: number;
+  /** Ids of cautions that are about this place and the state of the engine, to be read first. */
+  readonly cautions: readonly string[];
   readonly outcomes: readonly CheckOutcome[];
 }
 
@@ -66,7 +68,8 @@ export type NextStep = NextCheck | NextRepair | NextCall;
 export interface Withheld {
   readonly id: string;
   readonly name: string;
-  readonly why: "tool" | "skill" | "place";
+  /** `rest`: the answers so far say that the engine must stay off. */
+  readonly why: "tool" | "skill" | "place" | "rest";
 }
 
 export interface Next {
@@ -86,6 +89,6 @@ export interface Next {
   readonly checks: readonly NextCheck[];
   /** Repairs in the order in which they would be tried if nothing more were checked. */
   readonly repairs: readonly NextRepair[];
-  /** What tools, skill or place rule out, most telling first. */
+  /** What tools, skill, place or the state of the engine rule out, most telling first. */
   readonly withheld: readonly Withheld[];
 }

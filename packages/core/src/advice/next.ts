@@ -49,7 +49,8 @@ export function next(
   const { repairs = [], atHand = {}, open = [], putOff = [], isEnough } = options;
   const prospect = prospectFor(profile, findings, options);
   const known = soFar(prospect, findings, repairs);
-  const offer = offerOf(prospect, { ...known, findings, atHand, open, putOff });
+  const level = driveAdvice(profile, findings).level?.level;
+  const offer = offerOf(prospect, { ...known, findings, atHand, open, putOff, level });
   const plan = nextStep(offer.problem, undefined, {
     maxWork: options.maxWork ?? MAX_WORK,
     ...(isEnough ? { isEnough } : {}),
@@ -57,8 +58,7 @@ export function next(
   const advice = sayPlan(prospect, offer, plan, atHand);
   const trial = trialOf(known);
   // No engine is started that the rules say to stop.
-  const isStopped = trial && driveAdvice(profile, findings).level?.level === "stop-now";
-  if (trial && !isStopped) return { ...advice, step: sayTrial(prospect, trial) };
+  if (trial && level !== "stop-now") return { ...advice, step: sayTrial(prospect, trial) };
   const proven = provenBySwap(prospect, known);
   const step = proven && sayProven(prospect, offer, proven, atHand);
   return step ? { ...advice, step } : advice;

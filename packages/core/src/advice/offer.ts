@@ -1,7 +1,8 @@
 // Everything that can be done next with what is at hand, as a problem for the planner.
 import type { AtHand, Finding } from "../knowledge/answer.ts";
 import { TRIAL_MINUTES } from "../knowledge/at-hand.ts";
-import type { CheckRow, RepairRow } from "../knowledge/schema.ts";
+import { ENGINE_RUNS } from "../knowledge/drive-level.ts";
+import type { CheckRow, DriveLevel, RepairRow } from "../knowledge/schema.ts";
 import type { PlanProblem } from "../planning/problem.ts";
 import { type Openings, openingsOf } from "./access.ts";
 import type { Withheld } from "./advice.ts";
@@ -14,13 +15,19 @@ import { type RepairHere, repairsHere } from "./repair.ts";
 export interface Offer {
   readonly openings: Openings;
   /** In the order of the problem's tests. */
-  readonly checks: readonly (CheckHere & { readonly access: readonly number[] })[];
+  readonly checks: readonly CheckOffered[];
   /** In the order of the problem's repairs. */
   readonly repairs: readonly (RepairHere & { readonly access: readonly number[] })[];
   readonly withheld: readonly Withheld[];
   /** Chance that one of the repairs would mend it, whatever it costs. */
   readonly mendable: number;
   readonly problem: PlanProblem;
+}
+
+interface CheckOffered extends CheckHere {
+  readonly access: readonly number[];
+  /** Ids, with the one that the state of the engine calls for. */
+  readonly cautions: readonly string[];
 }
 
 /** Checks that the planner weighs: those that tell most for their minutes. */
@@ -37,10 +44,12 @@ export interface Situation extends SoFar {
   readonly open: readonly string[];
   /** Ids of checks that are not offered. */
   readonly putOff: readonly string[];
+  /** What the rules say of driving, where they say anything. */
+  readonly level: DriveLevel | undefined;
 }
 
 export function offerOf(prospect: Prospect, situation: Situation): Offer {
-  const { engine, findings, repairs: done, atHand, open, putOff } = situation;
+  const { engine, findings, repairs: done, atHand, open, putOff, level } = situation;
   const openings = openingsOf(engine, prospect.knowledge, open);
   const all = engine.names.map((_, c) => c);
   const looked = checksHere(prospect, findings, putOff).map((here) => ({
@@ -55,12 +64,20 @@ export function offerOf(prospect: Prospect, situation: Situation): Offer {
   const partThere = withPartThere(situation);
   const why = (step: Step): Withheld["why"] | undefined => {
     const needs = partThere.has(step.row.id) ? { ...step.row, parts: "none" as const } : step.row;
-    return refusal(atHand, { ...needs, minutes: minutesOf(step) });
+    const rests = level !== undefined && ENGINE_RUNS.barred.includes(level);
+    const mustRest = rests && "yields" in step.row && carries(step.row, ENGINE_RUNS.turning);
+    return (
+      refusal(atHand, { ...needs, minutes: minutesOf(step) }) ?? (mustRest ? "rest" : undefined)
+    );
   };
   const weighed = [...looked.filter((check) => why(check) === undefined)]
     .sort((a, b) => mostBits(b) / minutesOf(b) - mostBits(a) / minutesOf(a))
     .slice(0, CHECKS_WEIGHED)
-    .map((check) => ({ ...together(prospect, check), access: check.access }))
+    .map((check) => ({
+      ...together(prospect, check),
+      access: check.access,
+      cautions: cautionsOf(check.row, level),
+    }))
     .filter(({ tellsBits }) => tellsBits >= LEAST_BITS);
   const possible = repairs.filter((repair) => why(repair) === undefined);
   return {
@@ -87,6 +104,18 @@ export function offerOf(prospect: Prospect, situation: Situation): Offer {
       trialCost: TRIAL_MINUTES,
     },
   };
+}
+
+function carries({ cautions }: CheckRow, ids: readonly string[]): boolean {
+  return cautions.some((id) => ids.includes(id));
+}
+
+/** Ids of the cautions of a check, with the one that the advice on driving adds. */
+function cautionsOf(row: CheckRow, level: DriveLevel | undefined): readonly string[] {
+  const isShort = level !== undefined && ENGINE_RUNS.short.includes(level);
+  return isShort && carries(row, ENGINE_RUNS.running)
+    ? [ENGINE_RUNS.shortCaution, ...row.cautions]
+    : row.cautions;
 }
 
 function mendableBy({ chance }: Prospect, repairs: readonly RepairHere[]): number {

@@ -21,8 +21,8 @@ const CHECKS_TOLD = 8;
 const REPAIRS_TOLD = 12;
 
 export function sayPlan(prospect: Prospect, offer: Offer, plan: Plan, atHand: AtHand): Next {
-  const worths = [...plan.byTest].sort((a, b) => b.worth - a.worth);
-  const check = (worth: TestWorth): NextCheck => sayCheck(prospect, offer, worth);
+  const worths = byWorth(offer, plan);
+  const check = (worth: TestWorth): NextCheck => sayCheck(prospect, offer, worth, atHand);
   const step = stepOf(offer, plan);
   const chosen = worths.find(({ test }) => step.kind === "test" && step.test === test);
   const told = [...(chosen ? [chosen] : []), ...worths.filter((worth) => worth !== chosen)].slice(
@@ -44,6 +44,17 @@ export function sayPlan(prospect: Prospect, offer: Offer, plan: Plan, atHand: At
       .slice(0, REPAIRS_TOLD),
     withheld: offer.withheld,
   };
+}
+
+/**
+ * Tests, the worthiest first. Worth is an estimate in minutes: of two that are worth the same minutes the one
+ * that tells more comes first, so one check begins at the place that is suspected most.
+ */
+function byWorth({ checks }: Offer, { byTest }: Plan): readonly TestWorth[] {
+  const tells = ({ test }: TestWorth): number => checks[test]?.tellsBits ?? 0;
+  return [...byTest].sort(
+    (a, b) => Math.round(b.worth) - Math.round(a.worth) || tells(b) - tells(a),
+  );
 }
 
 /**
@@ -100,9 +111,14 @@ function sayStep(prospect: Prospect, offer: Offer, step: Step, atHand: AtHand): 
     : { kind: "call" };
 }
 
-function sayCheck(prospect: Prospect, offer: Offer, worth: TestWorth): NextCheck {
+function sayCheck(
+  prospect: Prospect,
+  offer: Offer,
+  worth: TestWorth,
+  { where }: AtHand,
+): NextCheck {
   const here = offer.checks[worth.test] as Offer["checks"][number];
-  const { row, cylinders, outcomes, access, tellsBits } = here;
+  const { row, cylinders, outcomes, access, tellsBits, cautions } = here;
   return {
     kind: "check",
     check: row.id,
@@ -111,6 +127,7 @@ function sayCheck(prospect: Prospect, offer: Offer, worth: TestWorth): NextCheck
     ...openingWork(offer, access, row.minutes),
     worthMinutes: worth.worth,
     tellsBits,
+    cautions: cautionsHere(cautions, where),
     outcomes: outcomes.map((outcome, i) =>
       sayOutcome(prospect, outcome, worth.outcomeChance[i] as number),
     ),

@@ -1,6 +1,5 @@
 // Answers looked up in the knowledge and in the engine: the one form that the rest of compile reads.
 import type { Engine } from "../engine/engine.ts";
-import type { CylinderName } from "../engine/profile.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { FindingRow } from "../knowledge/schema.ts";
@@ -33,8 +32,7 @@ export function answeredOf(
     const known = knowledge.findings.get(finding.finding);
     if (!known) throw new Error(`answeredOf: finding ${finding.finding} is not checked`);
     const row = findingFor(engine.profile, known);
-    const cylinder =
-      finding.cylinder === undefined ? undefined : cylinderIndex(engine, finding.cylinder);
+    const cylinder = cylinderOf(engine, row, finding);
     byQuestion.set(questionKey(engine, row, cylinder), {
       row,
       answer,
@@ -47,9 +45,14 @@ export function answeredOf(
   return [...byQuestion.values()].sort((a, b) => a.answer - b.answer);
 }
 
-/** Index of a cylinder by its name; numbers may be written as text. */
-function cylinderIndex(engine: Engine, name: CylinderName): number | undefined {
-  const index = engine.names.findIndex((known) => String(known) === String(name));
+/** Index of the cylinder named, the first where none need be; numbers may be written as text. */
+function cylinderOf(
+  { names }: Engine,
+  { scope }: FindingRow,
+  { cylinder }: Finding,
+): number | undefined {
+  if (cylinder === undefined) return scope === "engine" ? undefined : 0;
+  const index = names.findIndex((known) => String(known) === String(cylinder));
   return index < 0 ? undefined : index;
 }
 

@@ -3,6 +3,7 @@
 import { checkEntries, checkShape } from "../engine/check-shape.ts";
 import { cylinderNames } from "../engine/cylinder-name.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
+import { needsNoCylinder } from "../engine/served-by.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import { COUNTS_FROM_MISFIRE } from "../knowledge/code.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
@@ -24,7 +25,7 @@ export function checkFindings(
     const row = knowledge.findings.get(finding.finding);
     if (!row) return [unknownFinding(i, finding, knowledge)];
     return [
-      ...checkCylinder(i, finding, row, names),
+      ...checkCylinder(i, finding, row, { profile, names }),
       ...checkSuits(i, row, profile),
       ...checkAnswer(i, finding, row, names),
     ];
@@ -64,7 +65,7 @@ function checkCylinder(
   i: number,
   { cylinder }: Finding,
   row: FindingRow,
-  names: readonly CylinderName[],
+  { profile, names }: { readonly profile: EngineProfile; readonly names: readonly CylinderName[] },
 ): readonly Problem[] {
   const path = pointer(i, "cylinder");
   if (row.scope === "engine") {
@@ -78,6 +79,7 @@ function checkCylinder(
       },
     ];
   }
+  if (cylinder === undefined && needsNoCylinder(profile, row.scope)) return [];
   if (names.some((name) => String(name) === String(cylinder))) return [];
   const what = WHICH_CYLINDER[row.scope];
   return [

@@ -7,6 +7,7 @@ import { firingGroups } from "./firing-group.ts";
 import { companionsOf, firingAngles } from "./firing-order.ts";
 import { genericBanks } from "./generic-order.ts";
 import type { CylinderName, EngineProfile, IgnitionKind } from "./profile.ts";
+import { hasConnectorEach } from "./served-by.ts";
 
 const ORDER_MISSING: Problem = {
   code: "order-missing",
@@ -115,8 +116,8 @@ function connectorsOf(
       cylinders: indices(feeds, names),
     }));
   }
-  const isEachItsOwn = profile.ignition === "hybrid" || profile.ignition === "coil-per-plug";
-  if (!isEachItsOwn) return [{ name: "coil connector", cylinders: names.map((_, c) => c) }];
+  if (!hasConnectorEach(profile.ignition))
+    return [{ name: "coil connector", cylinders: names.map((_, c) => c) }];
   return groups.map((group) => ({
     name: `coil connector ${group.map((c) => names[c]).join("+")}`,
     cylinders: group,

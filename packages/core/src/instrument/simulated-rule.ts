@@ -139,6 +139,7 @@ function checkOf(visit: Visit, id: string): NextCheck | undefined {
     minutes,
     worthMinutes: 0,
     tellsBits: 0,
+    cautions: row.cautions,
     outcomes: [],
   };
 }

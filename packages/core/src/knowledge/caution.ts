@@ -42,6 +42,10 @@ export const CAUTIONS = [
     say: "Exhaust gas kills indoors. Run the engine only in the open; a misfire makes it worse.",
   },
   {
+    id: "short-run",
+    say: "The engine should not run now, for the sake of the catalyst. Start it for this check alone, in the open, not over dry grass, for a minute at most. Not at all when it smells of petrol, smokes or knocks.",
+  },
+  {
     id: "traffic",
     say: "Away from traffic first: hazard lamps, triangle, behind the barrier.",
     where: ["roadside"],

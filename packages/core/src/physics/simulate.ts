@@ -4,11 +4,12 @@ import type { Engine } from "../engine/engine.ts";
 import { type Place, places } from "../engine/place.ts";
 import type { Random } from "../units/random.ts";
 import { SIMULATED_BREAKS, type SimulatedBreak, type SimulatedFaultId } from "./simulated-break.ts";
-import { frameOf, observe, type SimulatedState } from "./simulated-check.ts";
+import { frameOf, observe } from "./simulated-check.ts";
 import { storeCodes } from "./simulated-code.ts";
 import { drive, type SimulatedDrive } from "./simulated-drive.ts";
 import { type SimulatedEngine, soundEngine } from "./simulated-engine.ts";
 import { driverFindings, lost, type SimulatedFinding } from "./simulated-sense.ts";
+import type { SimulatedState } from "./simulated-state.ts";
 import { drawHistory, type SimulatedHistory } from "./simulated-story.ts";
 
 /** Which fault, and where; the place is drawn when it is left out. */

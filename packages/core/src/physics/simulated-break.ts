@@ -22,6 +22,9 @@ export interface SimulatedBreak {
 
 const PAIRED = ["pack", "rail", "hybrid"];
 
+/** A fifth of what a cylinder of half a litre takes at idle, kg/s: an idle that rich soots (from memory). */
+const SOOTING_KG_S = 0.013e-3;
+
 function one<Part>(list: readonly Part[], cylinders: readonly number[]): Part {
   return list[cylinders[0] ?? 0] as Part;
 }
@@ -182,7 +185,11 @@ export const SIMULATED_BREAKS = {
         cylinders.includes(at[0] ?? 0),
       );
       const groups = [...new Set(at.map((c) => parts.engine.groupOf[c] ?? 0))];
-      const fret = { still: between(random, 0, 0.02), shaken: between(random, 0.15, 0.8) };
+      const fret = {
+        still: between(random, 0, 0.02),
+        shaken: between(random, 0.15, 0.8),
+        at: "pin",
+      } as const;
       // Any of its pins may fret: the feed, or the trigger of one coil.
       const pin = random.choice([1, ...groups.map(() => 1)]);
       if (pin === 0) parts.feeds[k] = fret;
@@ -208,7 +215,7 @@ export const SIMULATED_BREAKS = {
     // With one coil for all the engine would not run.
     suits: [...PAIRED, "coil-per-plug"],
     apply: (parts, at) => {
-      parts.controls[coilOf(parts, at)] = { still: 1, shaken: 0 };
+      parts.controls[coilOf(parts, at)] = { still: 1, shaken: 0, at: "driver" };
     },
   },
   "trigger-wire.broken": {
@@ -217,7 +224,8 @@ export const SIMULATED_BREAKS = {
     apply: (parts, at, random) => {
       const isParted = random.uniform() < 0.35;
       const still = isParted ? 1 : between(random, 0, 0.25);
-      parts.controls[coilOf(parts, at)] = { still, shaken: between(random, 0.3, 0.9) };
+      const shaken = between(random, 0.3, 0.9);
+      parts.controls[coilOf(parts, at)] = { still, shaken, at: "wire" };
     },
   },
   "cap.cracked": {
@@ -259,8 +267,9 @@ export const SIMULATED_BREAKS = {
       const injector = one(parts.injectors, at);
       // From a drop in ten seconds to a trickle.
       injector.leakKgS = betweenLog(random, 0.003e-3, 0.15e-3);
-      // Wet petrol and its soot sit on the nose.
-      one(parts.plugs, at).shuntOhm = betweenLog(random, 80e3, 5e6);
+      const nose = betweenLog(random, 80e3, 5e6);
+      // Wet petrol and its soot sit on the nose where the idle is rich by it; a drip tells after a stop.
+      if (injector.leakKgS > SOOTING_KG_S) one(parts.plugs, at).shuntOhm = nose;
     },
   },
   "fuel.pressure-low": {

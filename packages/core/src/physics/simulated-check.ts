@@ -1,24 +1,14 @@
-// What would one see, measure or try on the broken engine? Answers on demand, read off the parts; a part
-// that is exchanged really changes its place and the car is driven again.
-import type { Random } from "../units/random.ts";
+// What would one see, measure or try on the broken engine? Answers on demand, read off the parts.
+import { CYLINDER_BENCH, ENGINE_BENCH } from "./simulated-bench.ts";
 import { sealedShare } from "./simulated-charge.ts";
 import type { SimulatedCodes } from "./simulated-code.ts";
-import { drive as driveAgain, type SimulatedDrive } from "./simulated-drive.ts";
 import type { SimulatedEngine, SimulatedPath } from "./simulated-engine.ts";
 import { lookOf } from "./simulated-plug-look.ts";
 import { SIMULATED_REGIMES } from "./simulated-regime.ts";
 import { lost, type SimulatedFinding, smell } from "./simulated-sense.ts";
 import { sparkNeeds } from "./simulated-spark.ts";
-
-/** All that a check may look at. */
-export interface SimulatedState {
-  readonly parts: SimulatedEngine;
-  readonly drive: SimulatedDrive;
-  readonly codes: SimulatedCodes;
-  readonly random: Random;
-}
-
-type Look = (state: SimulatedState, cylinder: number) => SimulatedFinding["answer"] | undefined;
+import type { CylinderLook, EngineLook, SimulatedState } from "./simulated-state.ts";
+import { CYLINDER_SWAPS, ENGINE_SWAPS } from "./simulated-swap.ts";
 
 const CRANKING = { rpm: 250, warmth: 1 };
 const HIGHEST_KPA = 1250;
@@ -27,9 +17,7 @@ const TESTER_V = 21e3;
 const OPEN_BREAK_V = 14e3;
 
 /** Looks at the whole engine. */
-const ENGINE_LOOKS: Readonly<
-  Record<string, (state: SimulatedState) => SimulatedFinding["answer"] | undefined>
-> = {
+const ENGINE_LOOKS: Readonly<Record<string, EngineLook>> = {
   counts: ({ parts, codes }) =>
     Object.fromEntries(parts.engine.names.map((name, c) => [String(name), codes.counts[c] ?? 0])),
   codes: ({ codes }) => codes.codes,
@@ -104,10 +92,13 @@ const ENGINE_LOOKS: Readonly<
     ...(parts.rotor.arcV < Infinity ? ["rotor"] : []),
   ],
   "codes.frame": ({ codes }) => frameOf(codes),
+  lamp: ({ codes }) => codes.lamp,
+  ...ENGINE_SWAPS,
+  ...ENGINE_BENCH,
 };
 
 /** Looks at one cylinder or the coil that fires it. */
-const CYLINDER_LOOKS: Readonly<Record<string, Look>> = {
+const CYLINDER_LOOKS: Readonly<Record<string, CylinderLook>> = {
   "plug.look": ({ parts, drive }, c) => lookOf(parts, drive, c),
   "plug.damage": ({ parts }, c) => parts.plugs[c]?.mark,
   "plug.gap": ({ parts }, c) => Math.round(1e5 * (parts.plugs[c]?.gapM ?? 0)) / 100,
@@ -143,11 +134,8 @@ const CYLINDER_LOOKS: Readonly<Record<string, Look>> = {
   compression: ({ parts }, c) => Math.round(HIGHEST_KPA * sealedShare(parts, c, CRANKING)),
   "compression.wet": ({ parts }, c) =>
     (parts.cylinders[c]?.ringM2 ?? 0) > 2e-6 ? "rises" : "no-rise",
-  "swap.plug": (state, c) => swapped(state, c, "plugs"),
-  "swap.boot": (state, c) => swapped(state, c, "boots"),
-  "swap.lead": (state, c) => swapped(state, c, "leads"),
-  "swap.injector": (state, c) => swapped(state, c, "injectors"),
-  "swap.coil": (state, c) => swappedCoil(state, c),
+  ...CYLINDER_SWAPS,
+  ...CYLINDER_BENCH,
 };
 
 /** The answer to a finding at a cylinder, or of the whole engine; `undefined` when it cannot be seen. */
@@ -234,51 +222,4 @@ function sparkOf({ parts }: SimulatedState, c: number): string {
   const volts = Math.min(arc, (needs.coilV[g] ?? 0) - open);
   if (volts > TESTER_V) return "strong";
   return volts > 7e3 ? "weak" : "none";
-}
-
-type Swappable = "plugs" | "boots" | "leads" | "injectors";
-
-/** Exchanges the part with that of a cylinder on another coil and drives again. */
-function swapped({ parts, drive, random }: SimulatedState, c: number, kind: Swappable): string {
-  const other = parts.engine.names.findIndex(
-    (_, d) =>
-      d !== c &&
-      (parts.engine.groups.length === 1 || parts.engine.groupOf[d] !== parts.engine.groupOf[c]),
-  );
-  const list: unknown[] = [...parts[kind]];
-  [list[c], list[other]] = [list[other], list[c]];
-  const after = driveAgain({ ...parts, [kind]: list } as SimulatedEngine, random);
-  return hasMoved(drive, after, c, other) ? "moved" : "stayed";
-}
-
-function swappedCoil({ parts, drive, random }: SimulatedState, c: number): string | undefined {
-  const g = parts.engine.groupOf[c] ?? 0;
-  const h = parts.coils.findIndex((_, each) => each !== g);
-  if (h < 0) return undefined;
-  const coils = [...parts.coils];
-  [coils[g], coils[h]] = [coils[h] as (typeof coils)[0], coils[g] as (typeof coils)[0]];
-  const coilLegs = [...parts.coilLegs];
-  const [from = [], to = []] = [parts.engine.groups[g], parts.engine.groups[h]];
-  from.forEach((a, i) => {
-    const b = to[i];
-    if (b === undefined) return;
-    [coilLegs[a], coilLegs[b]] = [coilLegs[b] as SimulatedPath, coilLegs[a] as SimulatedPath];
-  });
-  const after = driveAgain({ ...parts, coils, coilLegs }, random);
-  return hasMoved(drive, after, from[0] ?? c, to[0] ?? 0) ||
-    hasMoved(drive, after, from[1] ?? c, to[1] ?? 0)
-    ? "moved"
-    : "stayed";
-}
-
-function hasMoved(
-  before: SimulatedDrive,
-  after: SimulatedDrive,
-  from: number,
-  to: number,
-): boolean {
-  const sum = (of: SimulatedDrive, c: number): number =>
-    Object.values(of).reduce((total, { share }) => total + (share[c] ?? 0), 0);
-  const had = sum(before, from);
-  return sum(after, from) < 0.5 * had && sum(after, to) > sum(before, to) + 0.3 * had;
 }

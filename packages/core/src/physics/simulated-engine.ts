@@ -37,6 +37,8 @@ export interface SimulatedControl {
   /** Share of cycles without a trigger, by shaking from 0 to 1: still + shaken × shaking. */
   still: number;
   shaken: number;
+  /** Where it breaks. */
+  at?: "pin" | "wire" | "driver";
 }
 
 export interface SimulatedInjector {

@@ -44,6 +44,9 @@ const checkSchema: z.ZodType<NextCheck, NextCheck> = z
     minutes: minutes("Work, with what must come off first"),
     worthMinutes: minutes("Minutes that it is expected to save, its own taken off"),
     tellsBits: z.number().meta({ description: "What it tells of which fault it is, bits" }),
+    cautions: z.array(z.string()).meta({
+      description: "Ids of cautions that are about this place and the engine, to be read first",
+    }),
     outcomes: z.array(outcomeSchema),
   })
   .meta({ id: "NextCheck", description: "A check, and what each outcome would mean" });
@@ -96,10 +99,10 @@ export const nextSchema: z.ZodType<Next, Next> = z
         z.strictObject({
           id: z.string(),
           name: z.string(),
-          why: z.enum(["tool", "skill", "place"]),
+          why: z.enum(["tool", "skill", "place", "rest"]),
         }),
       )
-      .meta({ description: "What tools, skill or place rule out" }),
+      .meta({ description: "What tools, skill, place or the engine rule out" }),
   })
   .meta({
     id: "Next",

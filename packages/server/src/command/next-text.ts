@@ -2,7 +2,6 @@
 import {
   type AtHand,
   type CylinderName,
-  cautionsHere,
   type DriveAdvice,
   driveAdvice,
   type Knowledge,
@@ -15,8 +14,6 @@ import {
 import type { Case } from "@half-order/core/wire";
 import { sayOutcomes } from "./outcome-text.ts";
 import { jsonLine, percent, table, wrapped } from "./text.ts";
-
-type Where = AtHand["where"] | undefined;
 
 /** Further checks and repairs that get a line. */
 const MORE_TOLD = 5;
@@ -33,7 +30,7 @@ export function sayNext(
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
     sayDriving(driving),
     step.kind === "check"
-      ? sayCheck(step, knowledge, where)
+      ? sayCheck(step, knowledge)
       : step.kind === "repair"
         ? sayRepair(step, knowledge)
         : sayCall(advice, driving),
@@ -87,13 +84,13 @@ function sayEnd(callChance: number): string {
   return `That it ends at a professional's with repairs alone: ${chance}.`;
 }
 
-function sayCheck(check: NextCheck, knowledge: Knowledge, where: Where): string {
+function sayCheck(check: NextCheck, knowledge: Knowledge): string {
   const row = knowledge.checks.find(({ id }) => id === check.check);
   const lines = [
     wrapped(
       `Next: ${check.name}${sayAt(check.cylinders)} (${sayMinutes(check.minutes)}, ${check.check}).`,
     ),
-    sayCautions(cautionsHere(row?.cautions ?? [], where), knowledge),
+    sayCautions(check.cautions, knowledge),
     sayOpens(check.opens),
     ...(row?.steps ?? []).map((step, i) => wrapped(`${i + 1}. ${step}`, "  ")),
     sayOutcomes(check.outcomes, knowledge),
@@ -158,6 +155,7 @@ export const REASONS = {
   tool: "needs a tool",
   skill: "needs more skill",
   place: "not at this place",
+  rest: "the engine must stay off",
 } as const;
 
 function sayWithheld({ withheld }: Next): string {

@@ -27,14 +27,14 @@ export const AIR: readonly Fault[] = [
     risks: [
       {
         finding: "work",
-        times: { "head-or-manifold": 3, injectors: 1.3 },
+        times: { "head-or-manifold": 5, injectors: 2 },
         grounds: { basis: "common practice", confidence: "low" },
       },
       { finding: "coolant", times: { loss: 1.4, overheated: 1.3 } },
       { finding: "distance", times: { "under-60": 0.5, "over-200": 1.3 } },
     ],
     signs: [
-      { finding: "onset", gives: { months: 0.36, weeks: 0.24, "after-work": 0.2, driving: 0.08 } },
+      { finding: "onset", gives: { months: 0.4, weeks: 0.26, "after-work": 0.12, driving: 0.1 } },
       { finding: "trend", gives: { worse: 0.6, stable: 0.36 } },
       { finding: "regime.smooths", gives: { yes: 0.82, partly: 0.13 } },
       {

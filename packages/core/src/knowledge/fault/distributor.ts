@@ -42,6 +42,7 @@ export const DISTRIBUTOR: readonly Fault[] = [
       },
       { finding: "regime.weather", gives: { "wet-only": 0.56, hot: 0.02 } },
       { finding: "regime.standing", gives: { night: 0.28 } },
+      { finding: "smell", gives: { petrol: 0.25 } },
       { finding: "sound", gives: { "spark-tick": 0.25 } },
       { finding: "backfire", gives: { intake: 0.08, exhaust: 0.06 } },
       { finding: "dark-look", gives: { yes: 0.3 } },
@@ -97,6 +98,7 @@ export const DISTRIBUTOR: readonly Fault[] = [
       { finding: "regime.warmth", gives: { "hot-only": 0.22, always: 0.55 } },
       { finding: "regime.weather", gives: { "wet-only": 0.2 } },
       { finding: "regime.smooths", gives: { yes: 0.18, worse: 0.3 } },
+      { finding: "smell", gives: { petrol: 0.12 } },
       { finding: "sound", gives: { "spark-tick": 0.12 } },
       { finding: "mist", gives: { yes: 0.15 } },
       {
@@ -145,6 +147,7 @@ export const DISTRIBUTOR: readonly Fault[] = [
       { finding: "onset", gives: { weeks: 0.42, months: 0.2, driving: 0.18 } },
       { finding: "trend", gives: { worse: 0.7, stable: 0.27 } },
       { finding: "regime.warmth", gives: { always: 0.72 } },
+      { finding: "smell", gives: { petrol: 0.12 } },
       { finding: "sound", gives: { "spark-tick": 0.1 } },
       {
         finding: "plug.look",

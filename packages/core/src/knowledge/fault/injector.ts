@@ -383,14 +383,14 @@ export const INJECTOR: readonly Fault[] = [
     risks: [
       {
         finding: "work",
-        times: { injectors: 4, "head-or-manifold": 2.5 },
+        times: { injectors: 8, "head-or-manifold": 5 },
         grounds: { basis: "common practice", confidence: "low" },
       },
       { finding: "distance", times: { "under-60": 0.5, "over-200": 1.3 } },
       { finding: "renewed", times: { injectors: 0.5 } },
     ],
     signs: [
-      { finding: "onset", gives: { "after-work": 0.33, months: 0.28, weeks: 0.2, driving: 0.08 } },
+      { finding: "onset", gives: { "after-work": 0.16, months: 0.36, weeks: 0.26, driving: 0.12 } },
       { finding: "trend", gives: { worse: 0.5, stable: 0.47 } },
       { finding: "regime.smooths", gives: { yes: 0.75, partly: 0.18 } },
       {

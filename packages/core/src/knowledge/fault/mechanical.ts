@@ -173,11 +173,11 @@ export const MECHANICAL: readonly Fault[] = [
       bumps: 0.05,
     },
     risks: [
-      { finding: "work", times: { belt: 6, "head-or-manifold": 2 } },
+      { finding: "work", times: { belt: 10, "head-or-manifold": 3.2 } },
       { finding: "distance", times: { "under-60": 0.5, "over-200": 1.4 } },
     ],
     signs: [
-      { finding: "onset", gives: { "after-work": 0.4, start: 0.2, driving: 0.15 } },
+      { finding: "onset", gives: { "after-work": 0.25, start: 0.25, driving: 0.2 } },
       { finding: "codes", gives: { timing: 0.6, cam: 0.25, crank: 0.05 } },
       { finding: "sound", gives: { knock: 0.2, "soft-tick": 0.12 } },
       { finding: "backfire", gives: { intake: 0.2, exhaust: 0.15 } },

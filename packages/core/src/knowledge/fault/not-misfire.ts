@@ -68,7 +68,7 @@ export const NOT_MISFIRE: readonly Fault[] = [
     risks: [
       {
         finding: "work",
-        times: { "clutch-or-crank-sensor": 5, belt: 1.5, "head-or-manifold": 2, battery: 1.5 },
+        times: { "clutch-or-crank-sensor": 8, belt: 2.5, "head-or-manifold": 3.5, battery: 2.5 },
       },
       { finding: "renewed", times: { plugs: 1.5, coils: 1.5 } },
     ],
@@ -77,7 +77,7 @@ export const NOT_MISFIRE: readonly Fault[] = [
         finding: "complaint.main",
         gives: { "lamp-only": 0.85, "shakes-at-idle": 0.02, "jerks-under-load": 0.04 },
       },
-      { finding: "onset", gives: { "after-work": 0.6, driving: 0.25 } },
+      { finding: "onset", gives: { "after-work": 0.35, driving: 0.4 } },
       { finding: "trend", gives: { stable: 0.9, worse: 0.06 } },
       { finding: "regime.worst", gives: { "high-revs": 0.3, overrun: 0.25, cruise: 0.25 } },
       { finding: "codes", gives: { "not-learned": 0.5 } },

@@ -157,7 +157,7 @@ export const PLUG: readonly Fault[] = [
       {
         finding: "plug.age",
         times: {
-          "under-10": 3,
+          "under-10": 1.6,
           "10-40": 0.7,
           "40-100": 0.4,
           "over-100": 0.3,

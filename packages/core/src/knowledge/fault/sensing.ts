@@ -69,13 +69,13 @@ export const SENSING: readonly Fault[] = [
       bumps: 0.1,
     },
     risks: [
-      { finding: "work", times: { "clutch-or-crank-sensor": 3.5 } },
+      { finding: "work", times: { "clutch-or-crank-sensor": 8 } },
       { finding: "distance", times: { "under-60": 0.6, "over-200": 1.3 } },
       { finding: "renewed", times: { plugs: 1.5, coils: 2 } },
     ],
     signs: [
       { finding: "complaint.main", gives: { "lamp-only": 0.3, "cuts-out": 0.12, stalls: 0.08 } },
-      { finding: "onset", gives: { "after-work": 0.35, driving: 0.3 } },
+      { finding: "onset", gives: { "after-work": 0.15, driving: 0.4 } },
       { finding: "trend", gives: { stable: 0.6, worse: 0.37 } },
       { finding: "codes", gives: { crank: 0.5, timing: 0.08 } },
       { finding: "sound", gives: { knock: 0.3 } },

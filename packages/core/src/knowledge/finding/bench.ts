@@ -196,6 +196,7 @@ export const BENCH = [
     kind: "choice",
     scope: "coil",
     momentary: true,
+    awaits: 0.5,
     suits: ["pack", "rail", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
     options: {

@@ -26,7 +26,8 @@ export const MEASURED = [
       "no-drop": { say: "No change: the cylinder is dead", chance: 0.1 },
     },
     byMisfire: {
-      hit: { drop: 0.05, "small-drop": 0.15, "no-drop": 0.8 },
+      // At idle: a third of those that miss, do so only when the engine pulls.
+      hit: { drop: 0.25, "small-drop": 0.2, "no-drop": 0.55 },
       spared: { drop: 0.9, "small-drop": 0.07, "no-drop": 0.03 },
       random: { drop: 0.75, "small-drop": 0.2, "no-drop": 0.05 },
     },
@@ -229,6 +230,7 @@ export const MEASURED = [
     kind: "choice",
     scope: "coil",
     momentary: true,
+    awaits: 0.5,
     grounds: { basis: "memory", confidence: "low" },
     options: {
       flashes: { say: "It flashes", chance: 0.98 },
