@@ -115,6 +115,8 @@ async function answerAll(page, engine = ENGINES[0], onAnswer = async () => undef
   await page.getByRole("link", { name: /^A coil rail/ }).tap();
   const order = page.locator(engine.isKnown ? "button.option:not(.is-dashed)" : "button.is-dashed");
   await order.first().tap();
+  // A question is read before it is answered.
+  await onAnswer();
   let last = 0;
   for (;;) {
     const title = page.locator("h1").first();
@@ -267,13 +269,19 @@ function watch() {
       if (from !== undefined && !message.advice) {
         const answer = { after: 0, thread: 0 };
         watched.answered.push(answer);
+        // Thought ahead: it is in the drawing that comes now.
+        if (message.isKnown) {
+          seen((at) => {
+            answer.after = at - from;
+          });
+        }
         const hear = ({ data }) => {
           seen((at) => {
             answer.after = at - from;
             answer.thread = data.ownMs;
           });
         };
-        this.addEventListener("message", hear, { once: true });
+        if (!message.isKnown) this.addEventListener("message", hear, { once: true });
       }
       super.postMessage(message);
     }

@@ -6,9 +6,9 @@ import * as core from "@half-order/core";
 import { parseCase } from "@half-order/core/wire";
 import { describe, expect, it, vi } from "vitest";
 import { firstQuestions } from "../../packages/web/src/state/asked.ts";
-import { SOON } from "../../packages/web/src/state/look.ts";
-import type { Question } from "../../packages/web/src/state/thinker.ts";
-import { answer, think } from "../../packages/web/src/thread.ts";
+import { rankingKey, SOON } from "../../packages/web/src/state/look.ts";
+import type { Question, Thought } from "../../packages/web/src/state/thinker.ts";
+import { answer, goOn, think } from "../../packages/web/src/thread.ts";
 import { nextQuestions } from "../../packages/web/src/thread-ahead.ts";
 
 const engine: Question["profile"] = { cylinders: 4, ignition: "rail", firingOrder: [1, 3, 4, 2] };
@@ -36,23 +36,39 @@ describe("what is thought ahead", () => {
     expect(nextQuestions({ ...begun, findings: [last] })).toEqual([]);
   });
 
-  it("is answered without being worked out again, whenever it was answered", async () => {
+  it("is told with what it is asked for, and answered without being worked out again", async () => {
     vi.useFakeTimers();
+    const told: Thought[] = [];
+    vi.stubGlobal("postMessage", (thought: Thought) => told.push(thought));
     await answer(begun);
     await vi.runAllTimersAsync();
+    expect(told.map(({ ahead }) => ahead)).toEqual(nextQuestions(begun).map(rankingKey));
     const counted = vi.spyOn(core, "rank");
     const [next] = nextQuestions(begun);
     const findings = (next as Question).findings.map((finding) => ({
       ...finding,
       when: "2026-01-02T03:04:05Z",
     }));
-    const { ranking } = await answer({ ...begun, findings });
+    expect(rankingKey({ ...begun, findings })).toBe(told[0]?.ahead);
+    const thought = await answer({ ...begun, findings });
     expect(counted).not.toHaveBeenCalled();
     await answer({ ...begun, findings: findings.slice(0, -1), tolerance: 0.03 });
     expect(counted).toHaveBeenCalledOnce();
     vi.useRealTimers();
-    expect(ranking).toEqual(core.rank(engine, findings, { ...SOON, hypotheses: 0 }));
+    expect(thought.ranking).toEqual(core.rank(engine, findings, { ...SOON, hypotheses: 0 }));
+    expect(told[0]?.ranking).toEqual(thought.ranking);
     counted.mockRestore();
+  });
+
+  it("goes on from what the page has already", async () => {
+    vi.useFakeTimers();
+    const told: Thought[] = [];
+    vi.stubGlobal("postMessage", (thought: Thought) => told.push(thought));
+    const known = nextQuestions(begun)[0] as Question;
+    goOn(known);
+    await vi.runAllTimersAsync();
+    vi.useRealTimers();
+    expect(told.map(({ ahead }) => ahead)).toEqual(nextQuestions(known).map(rankingKey));
   });
 
   it("is dropped when something else is asked", async () => {
@@ -62,8 +78,8 @@ describe("what is thought ahead", () => {
     await answer({ ...begun, findings });
     await vi.runAllTimersAsync();
     vi.useRealTimers();
-    const { ranking } = await answer({ ...begun, findings: [] });
-    expect(ranking).toEqual(core.rank(engine, [], { ...SOON, hypotheses: 0 }));
+    const thought = await answer({ ...begun, findings: [] });
+    expect(thought.ranking).toEqual(core.rank(engine, [], { ...SOON, hypotheses: 0 }));
   });
 });
 

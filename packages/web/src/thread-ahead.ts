@@ -34,9 +34,3 @@ function answersTo(profile: EngineProfile, row: FindingRow): readonly Answer[] {
       return [];
   }
 }
-
-/** Two questions with the same key have the same ranking; when an answer was given is no part of it. */
-export function rankingKey({ profile, findings, tolerance, most }: Question): string {
-  const answers = findings.map(({ finding, answer, cylinder }) => [finding, answer, cylinder]);
-  return JSON.stringify([profile, answers, tolerance, most]);
-}

@@ -1,8 +1,8 @@
 // The thread's side of the reasoning: answers each question of the page. Only it loads the fault tables.
 import { FAULTS, FINDINGS, InputError, rank } from "@half-order/core";
-import { SOON } from "./state/look.ts";
+import { rankingKey, SOON } from "./state/look.ts";
 import type { Facts, Question, Thought } from "./state/thinker.ts";
-import { nextQuestions, rankingKey } from "./thread-ahead.ts";
+import { nextQuestions } from "./thread-ahead.ts";
 import { adviseDrive } from "./thread-drive.ts";
 import { fillKnowledge } from "./thread-tables.ts";
 
@@ -21,13 +21,18 @@ export async function answer(question: Question): Promise<Thought> {
   if (of) return (await import("./thread-ledger.ts")).explain(question);
   if (!isEarly || most !== SOON.most) return think(question);
   const thought = ahead.get(rankingKey(question)) ?? think(question);
-  ahead.clear();
-  asked += 1;
-  lookAhead(nextQuestions(question), asked);
+  goOn(question);
   return thought;
 }
 
-/** What is thought ahead, by `rankingKey`. */
+/** From a ranking that is known to those that may be asked for next. */
+export function goOn(known: Question): undefined {
+  ahead.clear();
+  asked += 1;
+  lookAhead(nextQuestions(known), asked);
+}
+
+/** What was thought ahead and told, by `rankingKey`: the page may have asked just before it heard of it. */
 const ahead = new Map<string, Thought>();
 let asked = 0;
 /** The page draws meanwhile. */
@@ -41,7 +46,10 @@ function lookAhead([next, ...rest]: readonly Question[], after: number): void {
   setTimeout(
     () => {
       if (asked !== after) return;
-      ahead.set(rankingKey(next), think(next));
+      const key = rankingKey(next);
+      const thought = { ...think(next), ahead: key };
+      ahead.set(key, thought);
+      postMessage(thought);
       lookAhead(rest, after);
     },
     asked > 1 || ahead.size > 0 ? PAUSE_MS : CALM_MS,

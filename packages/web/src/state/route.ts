@@ -24,9 +24,11 @@ export function goTo(...parts: readonly string[]): void {
     return;
   }
   show(parts);
-  // The browser takes its time over a new address, so the screen does not wait for it.
+  // The browser takes its time over a new address, so the screen does not wait for it. It tells nothing of an
+  // address that it is handed in this way: a late word of it would undo what was tapped meanwhile.
   void nextFrame().then(() => {
-    if (isShown(parts)) location.hash = at(...parts);
+    const address = at(...parts);
+    if (isShown(parts) && location.hash !== address) history.pushState(null, "", address);
   });
 }
 

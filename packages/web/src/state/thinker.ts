@@ -23,6 +23,8 @@ export interface Question {
   readonly tolerance?: number;
   /** Faults present together at most that it looks at. */
   readonly most?: 2 | 3;
+  /** The page has the ranking: nothing is told but what may be asked next. */
+  readonly isKnown?: boolean;
 }
 
 /** What the page needs to know of fault tables that it does not load. */
@@ -39,13 +41,21 @@ export interface Thought {
   readonly ledger?: Ledger;
   readonly advice?: Advice;
   readonly problems?: readonly Problem[];
+  /** Of a ranking that nobody has asked for yet, what it is asked for with, see `rankingKey`. */
+  readonly ahead?: string;
   /** What broke in the thread, in its own words. */
   readonly broke?: string;
 }
 
-/** What a thread may answer to anything: that it broke. */
+/** What a thread may answer to anything: that it broke, or what it was not asked for. */
 export interface Broken {
   readonly broke?: string;
+  readonly ahead?: string;
+}
+
+interface Waiting<Told> {
+  readonly resolve: (told: Told) => void;
+  readonly reject: (reason: Error) => void;
 }
 
 /** A question replaces the one before it: an answer that nobody waits for is not worked out. */
@@ -53,13 +63,15 @@ export class Thinker<Asked = Question, Told extends Broken = Thought> {
   private worker: Worker | undefined;
   /** Waits, warm, for the day on which the other one is stopped in the middle of its work. */
   private spare: Worker | undefined;
-  private isBusy = false;
+  private waiting: Waiting<Told> | undefined;
   private wasStopped = false;
   private readonly address: string;
+  private readonly onAhead: ((told: Told) => void) | undefined;
 
-  /** `address` is that of the script that answers questions when it runs in a thread. */
-  constructor(address: string) {
+  /** `address` is that of the script that answers questions in a thread; `onAhead` hears what is thought ahead. */
+  constructor(address: string, onAhead?: (told: Told) => void) {
     this.address = address;
+    this.onAhead = onAhead;
   }
 
   /** Starts the thread, so that it is warm when the first question comes. */
@@ -70,33 +82,51 @@ export class Thinker<Asked = Question, Told extends Broken = Thought> {
   }
 
   private fresh(): Worker {
-    return new Worker(this.address, { type: "module" });
+    const worker = new Worker(this.address, { type: "module" });
+    worker.onmessage = ({ data }: MessageEvent<Told>) => this.hear(data);
+    worker.onerror = ({ message }) => {
+      this.waiting?.reject(new Error(message || "The thread that weighs did not start."));
+      this.stop();
+    };
+    return worker;
+  }
+
+  private hear(told: Told): void {
+    if (told.ahead !== undefined) {
+      // Who asked meanwhile gets an answer of their own.
+      if (!this.waiting) this.onAhead?.(told);
+      return;
+    }
+    const { waiting } = this;
+    this.waiting = undefined;
+    if (this.wasStopped) this.spare ??= this.fresh();
+    if (told.broke === undefined) waiting?.resolve(told);
+    else waiting?.reject(new Error(told.broke));
   }
 
   /** Never settles when another question comes first; rejects when the thread breaks. */
   ask(question: Asked): Promise<Told> {
-    if (this.isBusy) this.stop();
-    const worker = this.start();
-    this.isBusy = true;
+    const worker = this.free();
     return new Promise((resolve, reject) => {
-      worker.onmessage = ({ data }: MessageEvent<Told>) => {
-        this.isBusy = false;
-        if (this.wasStopped) this.spare ??= this.fresh();
-        if (data.broke === undefined) resolve(data);
-        else reject(new Error(data.broke));
-      };
-      worker.onerror = (event) => {
-        this.stop();
-        reject(new Error(event.message || "The thread that weighs did not start."));
-      };
+      this.waiting = { resolve, reject };
       worker.postMessage(question);
     });
+  }
+
+  /** Tells what is known already: no answer comes back, but what is thought ahead. */
+  tell(known: Asked): void {
+    this.free().postMessage(known);
+  }
+
+  private free(): Worker {
+    if (this.waiting) this.stop();
+    return this.start();
   }
 
   stop(): void {
     this.wasStopped = true;
     this.worker?.terminate();
     this.worker = undefined;
-    this.isBusy = false;
+    this.waiting = undefined;
   }
 }

@@ -1,10 +1,10 @@
 // What the page knows of the open case's ranking at this moment, and whether it is still being weighed.
 import type { Answer, CylinderName, FaultAt, Ledger, Problem, Ranking } from "@half-order/core";
-import { effect, signal } from "@preact/signals";
+import { batch, effect, signal } from "@preact/signals";
 import { findings, profile, repairs } from "./case.ts";
 import { facts } from "./facts.ts";
-import { FINE, FULL, type Look, SOON } from "./look.ts";
-import { type Facts, type Question, Thinker } from "./thinker.ts";
+import { FINE, FULL, type Look, rankingKey, SOON } from "./look.ts";
+import { type Facts, type Question, Thinker, type Thought } from "./thinker.ts";
 
 /** The last ranking; it stays while the next one is worked out. */
 export const ranking = signal<Ranking | undefined>(undefined);
@@ -27,7 +27,9 @@ const REST_MS = 1200;
 /** Weighs the open case from now on, whenever it changes; `script` is the address of this page's script. */
 export function startThinking(script: string): void {
   thread.value = script;
-  const ranker = new Thinker(script);
+  /** By `rankingKey`: what the thread has thought of the answers to the question that is being read. */
+  const ahead = new Map<string, Thought>();
+  const ranker = new Thinker(script, (thought) => ahead.set(thought.ahead ?? "", thought));
   const clerk = new Thinker(script);
   whatIf = new Thinker(script);
   // Runs the thread in: the tables come, and the first weighing, which is the slowest, is over.
@@ -41,22 +43,34 @@ export function startThinking(script: string): void {
       ranking.value = undefined;
       return;
     }
-    isWeighing.value = true;
-    const began = performance.now();
-    const look = (how: Look): Promise<void> =>
-      ranker.ask({ profile: known, ...given, ...how }).then((thought) => {
-        learn(thought.facts);
-        // The case may have been closed meanwhile.
-        if (profile.peek() !== known) return;
+    const show = (thought: Thought): void => {
+      learn(thought.facts);
+      // The case may have been closed meanwhile.
+      if (profile.peek() !== known) return;
+      batch(() => {
         ranking.value = thought.ranking;
         problems.value = thought.problems ?? [];
         isWeighing.value = false;
       });
+    };
+    const look = (how: Look): Promise<void> =>
+      ranker.ask({ profile: known, ...given, ...how }).then(show);
+    const lookAgain = (how: Look): void => {
+      later = setTimeout(() => look(how).catch(report), REST_MS);
+    };
+    const soon = { profile: known, ...given, ...SOON };
+    const thought = ahead.get(rankingKey(soon));
+    ahead.clear();
+    if (thought) {
+      show(thought);
+      ranker.tell({ ...soon, isKnown: true });
+      lookAgain(FINE);
+      return;
+    }
+    isWeighing.value = true;
+    const began = performance.now();
     look(SOON)
-      .then(() => {
-        const isCheap = performance.now() - began < CHEAP_MS;
-        later = setTimeout(() => look(isCheap ? FINE : FULL).catch(report), REST_MS);
-      })
+      .then(() => lookAgain(performance.now() - began < CHEAP_MS ? FINE : FULL))
       .catch(report);
   });
   effect(() => {
