@@ -79,6 +79,7 @@ describe("an engine that is chosen anew", () => {
   beforeAll(async () => {
     // Both read the address of the page as soon as they are there.
     vi.stubGlobal("location", { hash: "" });
+    vi.stubGlobal("history", { pushState: () => undefined });
     vi.stubGlobal("requestAnimationFrame", (then: () => void) => setTimeout(then));
     ({ path } = await import("../../packages/web/src/state/route.ts"));
     ({ chooseEngine: choose } = await import("../../packages/web/src/state/begin.ts"));
