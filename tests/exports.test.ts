@@ -43,6 +43,7 @@ const DOOR = {
     "describeEngine",
     "driveAdvice",
     "findingFor",
+    "genericProfiles",
     "jointTorqueBounds",
     "lubricatedTorque",
     "mend",

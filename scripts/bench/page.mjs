@@ -175,6 +175,8 @@ async function visited(browser, address, engine) {
   });
   await page.goto(address);
   await page.waitForFunction(() => globalThis.watched.isWarm);
+  // What looks for links in the page is slow the first time, and no task of the page's own.
+  await page.getByRole("link", { name: engine.count, exact: true }).count();
   // As long as a hand needs at least to find its engine.
   await page.waitForTimeout(1500);
   const session = await context.newCDPSession(page);

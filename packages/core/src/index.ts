@@ -27,6 +27,7 @@ export { checkProfile } from "./engine/check-profile.ts";
 export { demoProfiles } from "./engine/demo.ts";
 export { describeEngine, type EngineDescription } from "./engine/describe-engine.ts";
 export type { Connector, Engine } from "./engine/engine.ts";
+export { genericProfiles } from "./engine/generic.ts";
 // Engines: what a user knows of one, and what follows from it.
 export type {
   ConnectorProfile,

@@ -1,5 +1,6 @@
 // The engines that come with the library are sound, complete and told apart.
 import { describe, expect, it } from "vitest";
+import { candidateEngines } from "../../../packages/core/src/engine/candidates.ts";
 import { checkProfile } from "../../../packages/core/src/engine/check-profile.ts";
 import { demoProfiles } from "../../../packages/core/src/engine/demo.ts";
 import { firesInPairs } from "../../../packages/core/src/engine/firing-group.ts";
@@ -54,6 +55,22 @@ describe("the generic orders", () => {
 });
 
 describe("the generic profiles", () => {
+  it("of one number of cylinders are those of all that have it", () => {
+    const all = genericProfiles();
+    for (const count of cylinderCounts()) {
+      expect(genericProfiles(count)).toEqual(all.filter(({ cylinders }) => cylinders === count));
+    }
+    expect(genericProfiles(7)).toEqual([]);
+  });
+
+  it("can each be weighed without their order, with or without their layout", () => {
+    for (const { cylinders, ignition, layout } of genericProfiles()) {
+      const known = { cylinders, ignition };
+      expect(candidateEngines(known).length).toBeGreaterThan(0);
+      expect(candidateEngines(layout ? { ...known, layout } : known).length).toBeGreaterThan(0);
+    }
+  });
+
   const profiles = genericProfiles();
 
   it("pair as published wherever they pair", () => {

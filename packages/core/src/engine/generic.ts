@@ -20,9 +20,12 @@ const IGNITION_WORDS: Readonly<Record<IgnitionKind, string>> = {
   "coil-per-plug": "coil per plug",
 };
 
-/** Profiles with ids that read aloud: `generic.i4.1342.rail`. All are complete. */
-export function genericProfiles(): readonly EngineProfile[] {
-  return GENERIC_ORDERS.flatMap((order) =>
+/** Profiles with ids that read aloud: `generic.i4.1342.rail`; all, or those of so many cylinders. All are complete. */
+export function genericProfiles(cylinders?: number): readonly EngineProfile[] {
+  const orders = GENERIC_ORDERS.filter(
+    ({ order }) => cylinders === undefined || order.length === cylinders,
+  );
+  return orders.flatMap((order) =>
     IGNITION_KINDS.filter((ignition) => suits(order, ignition)).map((ignition) =>
       genericProfile(order, ignition),
     ),

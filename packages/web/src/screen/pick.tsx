@@ -1,13 +1,7 @@
 // Which engine: layout, ignition, firing order, one question at a time. What is known so far stands in
 // the address (#/pick/6/v/rail, or #/engine/6/v/rail for the case that is open), so a reload loses
 // nothing.
-import {
-  allProfiles,
-  candidateEngines,
-  type EngineProfile,
-  type Layout,
-  resolveEngine,
-} from "@half-order/core";
+import { type EngineProfile, genericProfiles, type Layout, resolveEngine } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { Block } from "../diagram/block.tsx";
@@ -19,6 +13,7 @@ import { at, goTo, path } from "../state/route.ts";
 import { sayGroups, sayOrder } from "../text/answer.ts";
 import { PICK, QUESTION } from "../text/en.ts";
 import { Heading } from "../ui/heading.tsx";
+import { Later } from "../ui/later.tsx";
 import { Lazy } from "../ui/lazy.tsx";
 import { Dashed } from "../ui/option.tsx";
 
@@ -27,10 +22,8 @@ const ANY = "any";
 
 export default function Pick(): VNode {
   const [way = "", count = "", layout, ignition] = path.value;
-  const fitting = allProfiles().filter(
+  const fitting = genericProfiles(Number(count)).filter(
     (profile) =>
-      !profile.invented &&
-      profile.cylinders === Number(count) &&
       (layout === undefined || layout === ANY || profile.layout === layout) &&
       (ignition === undefined || profile.ignition === ignition),
   );
@@ -71,9 +64,9 @@ function LayoutQuestion({ way, count, fitting }: PickProps): VNode {
       <div class="options">
         {layouts.map(([layout, profile]) => (
           <a key={layout} class="option has-picture" href={at(way, count, layout)}>
-            <span class="thumb">
+            <Thumb>
               <Block engine={resolveEngine(profile)} />
-            </span>
+            </Thumb>
             <span class="words">{PICK.layouts[layout]}</span>
           </a>
         ))}
@@ -94,9 +87,9 @@ function IgnitionQuestion({ way, count, layout, fitting }: LaidOut): VNode {
       <div class="options">
         {kinds.map(([kind]) => (
           <a key={kind} class="option has-picture" href={at(way, count, layout, kind)}>
-            <span class="thumb">
+            <Thumb>
               <Ignition kind={kind} />
-            </span>
+            </Thumb>
             <span class="words">
               {PICK.kinds[kind][0]}
               <small>{PICK.kinds[kind][1]}</small>
@@ -131,9 +124,7 @@ function OrderQuestion({
         {fitting.map((profile) => (
           <OrderOption key={profile.id} profile={profile} />
         ))}
-        {isKnown(unknown) && (
-          <Dashed onClick={() => chooseEngine(unknown)}>{PICK.unknownOrder}</Dashed>
-        )}
+        <Dashed onClick={() => chooseEngine(unknown)}>{PICK.unknownOrder}</Dashed>
         <a class="option is-dashed" href={way === CHANGE ? at("sketch", CHANGE) : at("sketch")}>
           <span class="words">{PICK.otherOrder}</span>
         </a>
@@ -154,10 +145,13 @@ function Back({ to }: { to: string }): VNode {
 }
 
 function OrderOption({ profile }: { profile: EngineProfile }): VNode {
-  const { firingOrder, firingIntervals, groups } = described(profile);
-  const pairs = profile.ignition === "distributor" ? "" : sayGroups(groups);
+  const engine = resolveEngine(profile);
+  const { names, order, groups } = engine;
+  const named = (list: readonly number[]): readonly (string | number)[] =>
+    list.map((c) => names[c] ?? c);
+  const pairs = profile.ignition === "distributor" ? "" : sayGroups(groups.map(named));
   const notes = [
-    ...(firingIntervals ? [PICK.uneven(firingIntervals)] : []),
+    ...(profile.firingIntervals ? [PICK.uneven(profile.firingIntervals)] : []),
     ...(pairs ? [PICK.pairs(pairs)] : []),
   ];
   return (
@@ -166,37 +160,22 @@ function OrderOption({ profile }: { profile: EngineProfile }): VNode {
       class="option has-picture"
       onClick={() => chooseEngine(profile.id ?? profile)}
     >
-      <span class="thumb">
-        <Dial engine={resolveEngine(profile)} />
-      </span>
+      <Thumb isDial>
+        <Dial engine={engine} />
+      </Thumb>
       <span class="words">
-        {sayOrder(firingOrder)}
+        {sayOrder(named(order))}
         <small>{notes.join("; ")}</small>
       </span>
     </button>
   );
 }
 
-function described(profile: EngineProfile): {
-  readonly firingOrder: readonly (string | number)[];
-  readonly firingIntervals: readonly number[] | undefined;
-  readonly groups: readonly (readonly (string | number)[])[];
-} {
-  const { names, order, groups } = resolveEngine(profile);
-  const named = (list: readonly number[]): readonly (string | number)[] =>
-    list.map((c) => names[c] ?? c);
-  return {
-    firingOrder: named(order),
-    groups: groups.map(named),
-    firingIntervals: profile.firingIntervals,
-  };
-}
-
-/** True when engines of this kind can be weighed without the order. */
-function isKnown(profile: EngineProfile): boolean {
-  try {
-    return candidateEngines(profile).length > 0;
-  } catch {
-    return false;
-  }
+/** Pictures are drawn one after the other, once the words can be read. */
+function Thumb({ children, isDial }: { children: VNode; isDial?: boolean }): VNode {
+  return (
+    <span class={isDial ? "thumb is-dial" : "thumb"}>
+      <Later>{children}</Later>
+    </span>
+  );
 }
