@@ -6,52 +6,48 @@ import { linkTable } from "./link-table.ts";
 
 /** Σ w of a model without its observations, over hypotheses of up to `most` faults. */
 export function priorTotal(model: DiagnosisModel, most: 1 | 2 | 3): number {
-  const { odds, alone, faults } = model;
-  let all = 0;
+  let total = 0;
   let sum = 0;
   let squares = 0;
   let cubes = 0;
-  for (let f = 0; f < faults; f++) {
-    const own = odds[f] as number;
-    all += own;
-    if (alone[f]) continue;
+  model.odds.forEach((own, f) => {
+    total += own;
+    if (model.alone[f]) return;
     sum += own;
     squares += own ** 2;
     cubes += own ** 3;
-  }
-  if (most === 1) return all;
-  const linked = linkedWeight(model, sum, most);
-  const pairs = (sum ** 2 - squares) / 2;
-  if (most === 2) return all + pairs + linked;
-  return all + pairs + linked + (sum ** 3 - 3 * sum * squares + 2 * cubes) / 6;
+  });
+  if (most > 1) total += (sum ** 2 - squares) / 2 + linkedWeight(model, most > 2 ? sum : 0);
+  if (most > 2) total += (sum ** 3 - 3 * sum * squares + 2 * cubes) / 6;
+  return total;
 }
 
-/** What the links add to pairs and triples. */
-function linkedWeight(model: DiagnosisModel, sum: number, most: number): number {
-  const { odds, faults } = model;
+/** What the links add to pairs, and to triples where the odds of all add up to `sum`; 0 for pairs alone. */
+function linkedWeight(model: DiagnosisModel, sum: number): number {
   const { links, times } = linkTable(model);
-  const known: { readonly other: number; readonly extra: number }[][] = Array.from(
-    { length: faults },
-    () => [],
-  );
+  const extra = (a: number, b: number): number => times(a, b) - 1;
+  const odds = (f: number): number => model.odds[f] as number;
+  const linked = new Float64Array(model.faults);
+  const squares = new Float64Array(model.faults);
+  const add = (to: number, weight: number): void => {
+    linked[to] = (linked[to] as number) + weight;
+    squares[to] = (squares[to] as number) + weight ** 2;
+  };
   let weight = 0;
-  for (const { a, b, times } of links) {
-    const x = odds[a] as number;
-    const y = odds[b] as number;
-    const extra = times - 1;
-    weight += extra * x * y * (most === 2 ? 1 : 1 + sum - x - y);
-    known[a]?.push({ other: b, extra: extra * y });
-    known[b]?.push({ other: a, extra: extra * x });
+  for (const { a, b } of links) {
+    const own = extra(a, b);
+    const pair = own * odds(a) * odds(b);
+    weight += pair;
+    if (sum === 0) continue;
+    weight += pair * (sum - odds(a) - odds(b));
+    add(a, own * odds(b));
+    add(b, own * odds(a));
+    // of three that are all linked, met at the first two
+    for (let c = b + 1; c < model.faults; c++) weight += pair * extra(a, c) * extra(b, c) * odds(c);
   }
-  if (most === 2) return weight;
-  known.forEach((own, f) => {
-    own.forEach((first, i) => {
-      for (const second of own.slice(i + 1)) {
-        // a triangle of links is met at each of its three corners
-        const third = (times(first.other, second.other) - 1) / 3;
-        weight += (odds[f] as number) * first.extra * second.extra * (1 + third);
-      }
-    });
+  // two links that meet at a fault
+  linked.forEach((own, f) => {
+    weight += (odds(f) * (own ** 2 - (squares[f] as number))) / 2;
   });
   return weight;
 }
