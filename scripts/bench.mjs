@@ -5,7 +5,13 @@
 import bayes from "bayesjs";
 import { compile } from "../packages/core/dist/compile/compile.js";
 import { resolveEngine } from "../packages/core/dist/engine/resolve-engine.js";
-import { FINDINGS, KNOWLEDGE, profileById, rank } from "../packages/core/dist/index.js";
+import {
+  FINDINGS,
+  KNOWLEDGE,
+  profileById,
+  rank,
+  suitsEngine,
+} from "../packages/core/dist/index.js";
 import { posterior } from "../packages/core/dist/inference/posterior.js";
 import { benchNext } from "./bench/next.mjs";
 import { benchPage } from "./bench/page.mjs";
@@ -273,14 +279,12 @@ function largest(a, b) {
 // ---- random answers --------------------------------------------------------------------------------
 
 /** Answers to so many different questions of the catalogue, each about one cylinder where it asks for one. */
-function findingsFor({ names, ignition, groups }, count) {
-  const asked = FINDINGS.filter(({ suits }) => !suits || suits.includes(ignition)).flatMap(
-    (row) => {
-      if (row.scope === "engine") return [{ row }];
-      const at = row.scope === "coil" ? groups.map(([first]) => names[first]) : names;
-      return at.map((cylinder) => ({ row, cylinder }));
-    },
-  );
+function findingsFor({ names, profile, groups }, count) {
+  const asked = FINDINGS.filter((row) => suitsEngine(profile, row)).flatMap((row) => {
+    if (row.scope === "engine") return [{ row }];
+    const at = row.scope === "coil" ? groups.map(([first]) => names[first]) : names;
+    return at.map((cylinder) => ({ row, cylinder }));
+  });
   return shuffled(asked)
     .slice(0, count)
     .map(({ row, cylinder }) => ({

@@ -8,6 +8,9 @@ export type Draft = Omit<PlugRecord, "odometerKm"> &
     readonly was?: string;
   };
 
+/** What is changed in a draft. */
+export type Edit = (now: Draft) => Draft;
+
 /** A new record of a day; these plugs went in when the last ones came out. */
 export function newDraft(day: string, records: readonly PlugRecord[]): Draft {
   const last = records.at(-1);

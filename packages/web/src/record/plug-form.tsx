@@ -6,14 +6,14 @@ import { inOrder, PlugLooks } from "../diagram/plug-picker.tsx";
 import { sayQuantity } from "../state/unit.ts";
 import { RECORD } from "../text/en-record.ts";
 import { QuantityField } from "../ui/quantity-field.tsx";
-import { type Draft, plugOf, setField, withPlug, withSameForAll } from "./draft.ts";
+import { type Draft, type Edit, plugOf, setField, withPlug, withSameForAll } from "./draft.ts";
 import { asLook } from "./look.ts";
 
 interface PlugFormProps {
   readonly engine: Engine;
   readonly draft: Draft;
   readonly inHand: CylinderName;
-  readonly onChange: (draft: Draft) => void;
+  readonly onChange: (edit: Edit) => void;
   readonly onTake: (cylinder: CylinderName) => void;
   /** Stands between the fields and the looks, e.g. a photo. */
   readonly children: VNode;
@@ -31,7 +31,7 @@ export function PlugForm(props: PlugFormProps): VNode {
     value: (typeof plug)[K],
   ): void => {
     setSpread(false);
-    onChange(withPlug(draft, setField(plug, field, value)));
+    onChange((all) => withPlug(all, setField(plugOf(all, inHand), field, value)));
   };
   return (
     <section class="plug-form" aria-label={RECORD.plug(String(inHand))}>
@@ -76,7 +76,7 @@ export function PlugForm(props: PlugFormProps): VNode {
           type="button"
           class="quiet"
           onClick={() => {
-            onChange(withSameForAll(draft, inHand, order));
+            onChange((all) => withSameForAll(all, inHand, order));
             setSpread(true);
           }}
         >

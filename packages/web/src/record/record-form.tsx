@@ -10,7 +10,15 @@ import { Problems } from "../ui/problems.tsx";
 import { QuantityField } from "../ui/quantity-field.tsx";
 import { draft, isDraftKept, keepRecord, records } from "./book.ts";
 import { sayDay, today } from "./day.ts";
-import { type Draft, type DraftReading, isEmpty, newDraft, recordOf, setField } from "./draft.ts";
+import {
+  type Draft,
+  type DraftReading,
+  type Edit,
+  isEmpty,
+  newDraft,
+  recordOf,
+  setField,
+} from "./draft.ts";
 import { asLook } from "./look.ts";
 import { PhotoField } from "./photo-field.tsx";
 import { DRAFT_DAY } from "./photo-store.ts";
@@ -30,8 +38,9 @@ interface RecordFormProps {
 export function RecordForm({ engine, caseId, photos, onKeep }: RecordFormProps): VNode {
   const [inHand, setInHand] = useState<CylinderName>(inOrder(engine)[0] ?? 1);
   const now = draft.value;
-  const set = (next: Draft): void => {
-    draft.value = next;
+  // On what is there at the tap, which may come before the last entry is drawn.
+  const set = (edit: Edit): void => {
+    draft.value = edit(draft.value);
   };
   const drawn = new Map(
     now.plugs.map((plug) => [plug.cylinder, { look: asLook(plug.look) }] as const),
@@ -59,7 +68,7 @@ export function RecordForm({ engine, caseId, photos, onKeep }: RecordFormProps):
 
 interface DistancesProps {
   readonly draft: Draft;
-  readonly onChange: (draft: Draft) => void;
+  readonly onChange: (edit: Edit) => void;
 }
 
 function Distances({ draft: now, onChange }: DistancesProps): VNode {
@@ -75,7 +84,7 @@ function Distances({ draft: now, onChange }: DistancesProps): VNode {
             value={now.when}
             onChange={(event) => {
               const day = event.currentTarget.value;
-              if (day !== "") onChange({ ...now, when: day });
+              if (day !== "") onChange((all) => ({ ...all, when: day }));
             }}
           />
         </label>
@@ -84,7 +93,7 @@ function Distances({ draft: now, onChange }: DistancesProps): VNode {
         label={RECORD.odometer}
         quantity="distance"
         value={now.odometerKm}
-        onChange={(value) => onChange(setField(now, "odometerKm", value))}
+        onChange={(value) => onChange((all) => setField(all, "odometerKm", value))}
         within={[0, FARTHEST_KM]}
       />
       <QuantityField
@@ -92,7 +101,7 @@ function Distances({ draft: now, onChange }: DistancesProps): VNode {
         help={RECORD.fittedAtHelp}
         quantity="distance"
         value={now.fittedAtKm}
-        onChange={(value) => onChange(setField(now, "fittedAtKm", value))}
+        onChange={(value) => onChange((all) => setField(all, "fittedAtKm", value))}
         within={[0, FARTHEST_KM]}
       />
       <QuantityField
@@ -100,7 +109,7 @@ function Distances({ draft: now, onChange }: DistancesProps): VNode {
         help={RECORD.newGapHelp}
         quantity="gap"
         value={now.newGapMm}
-        onChange={(value) => onChange(setField(now, "newGapMm", value))}
+        onChange={(value) => onChange((all) => setField(all, "newGapMm", value))}
         within={[0, 5]}
       />
     </div>

@@ -20,13 +20,7 @@ const PLACES = Object.keys(HAND.places) as readonly Where[];
 const TOOLS = Object.keys(CHECK.tools).filter((tool) => tool !== "none") as readonly Tool[];
 
 export default function Hand(): VNode {
-  const now = openCase.value?.doc.atHand ?? hand.value ?? {};
-  const set = (part: Partial<AtHand>, ...without: readonly (keyof AtHand)[]): void => {
-    const next = Object.entries({ ...now, ...part }).filter(
-      ([field]) => !without.includes(field as keyof AtHand),
-    );
-    chooseHand(Object.fromEntries(next));
-  };
+  const now = handNow();
   return (
     <section class="column">
       <Heading of="hand">{HAND.title}</Heading>
@@ -53,7 +47,7 @@ export default function Hand(): VNode {
             say={CHECK.tools[tool] ?? tool}
             isGiven={now.tools?.includes(tool) ?? false}
             isSeveral
-            onClick={() => set({ tools: toggled(now.tools ?? [], tool) })}
+            onClick={() => set({ tools: toggled(handNow().tools ?? [], tool) })}
           />
         ))}
       </Group>
@@ -79,13 +73,26 @@ export default function Hand(): VNode {
           />
         ))}
       </Group>
-      <Prices now={now} set={set} />
+      <Prices now={now} />
       <p class="fine">{isHandKept.value ? HAND.kept : HAND.notKept}</p>
       <a class="option is-finish" href={openCase.value ? at("ranking") : at()}>
         {HAND.done}
       </a>
     </section>
   );
+}
+
+/** Of the open case, or of whoever begins the next. */
+function handNow(): AtHand {
+  return openCase.value?.doc.atHand ?? hand.value ?? {};
+}
+
+/** On what is there at the tap, which may come before the last one is drawn. */
+function set(part: Partial<AtHand>, ...without: readonly (keyof AtHand)[]): void {
+  const next = Object.entries({ ...handNow(), ...part }).filter(
+    ([field]) => !without.includes(field as keyof AtHand),
+  );
+  chooseHand(Object.fromEntries(next));
 }
 
 function toggled(tools: readonly Tool[], tool: Tool): readonly Tool[] {
@@ -102,15 +109,10 @@ function Group({ title, children }: { title: string; children: ComponentChildren
   );
 }
 
-interface PricesProps {
-  readonly now: AtHand;
-  readonly set: (part: Partial<AtHand>, ...without: readonly (keyof AtHand)[]) => void;
-}
-
-function Prices({ now, set }: PricesProps): VNode {
+function Prices({ now }: { now: AtHand }): VNode {
   const parts = now.partsPrice ?? {};
   const setPart = (size: keyof typeof parts, price: number | undefined): void => {
-    const { [size]: _, ...rest } = parts;
+    const { [size]: _, ...rest } = handNow().partsPrice ?? {};
     set({ partsPrice: price === undefined ? rest : { ...rest, [size]: price } });
   };
   return (

@@ -1,28 +1,23 @@
 // Asks for trouble codes: tap the cylinders that they name, type the rest.
-import { MISFIRE_CODES } from "@half-order/core";
+import { type Answer, type Engine, MISFIRE_CODES } from "@half-order/core";
 import type { VNode } from "preact";
 import { DialInput } from "../diagram/dial-input.tsx";
 import { codeOf, cylinderOf, readTyped } from "../state/code.ts";
-import { draftOf, setDraft } from "../state/draft.ts";
+import { type Draft, draftOf, setDraft } from "../state/draft.ts";
 import { CODES } from "../text/en.ts";
 import type { AnswererProps } from "./answerer.tsx";
 import { Finish, Option } from "./option.tsx";
 
 export function CodesAnswerer({ engine, given, draft, onAnswer }: AnswererProps): VNode {
-  const before = Array.isArray(given) ? (given as readonly string[]) : [];
-  const isTapped = (code: string): boolean =>
-    code === MISFIRE_CODES.several || cylinderOf(code, engine) !== undefined;
-  const [text = "", ...taps] = draftOf(draft) ?? [
-    before.filter((code) => !isTapped(code)).join(" "),
-    ...before.filter(isTapped),
-  ];
-  const tapped = new Set(taps);
-  const typed = readTyped(text);
-  const codes = [...new Set([...[...tapped].sort(), ...typed.codes])];
+  // Read anew at each tap, which may come before the last one is drawn.
+  const entered = (): Entered => enteredOf(draftOf(draft), given, engine);
+  const { text, tapped, wrong } = entered();
+  const codes = codesOf(entered());
   const toggle = (code: string | undefined): void => {
     if (code === undefined) return;
-    if (!tapped.delete(code)) tapped.add(code);
-    setDraft(draft, [text, ...tapped]);
+    const now = entered();
+    if (!now.tapped.delete(code)) now.tapped.add(code);
+    setDraft(draft, [now.text, ...now.tapped]);
   };
   const example = Math.min(1, engine.names.length - 1);
   return (
@@ -55,17 +50,42 @@ export function CodesAnswerer({ engine, given, draft, onAnswer }: AnswererProps)
           autocapitalize="characters"
           autocomplete="off"
           spellcheck={false}
-          aria-invalid={typed.wrong.length > 0}
+          aria-invalid={wrong.length > 0}
           aria-describedby="codes-help"
-          onInput={(event) => setDraft(draft, [event.currentTarget.value, ...tapped])}
+          onInput={(event) => setDraft(draft, [event.currentTarget.value, ...entered().tapped])}
         />
         <small id="codes-help" aria-live="polite">
-          {typed.wrong.length > 0 ? CODES.wrong(typed.wrong.join(", ")) : CODES.moreHelp}
+          {wrong.length > 0 ? CODES.wrong(wrong.join(", ")) : CODES.moreHelp}
         </small>
       </label>
-      <Finish onClick={() => typed.wrong.length === 0 && onAnswer(codes)}>
+      <Finish onClick={() => entered().wrong.length === 0 && onAnswer(codesOf(entered()))}>
         {codes.length > 0 ? CODES.these(codes.length) : CODES.none}
       </Finish>
     </div>
   );
+}
+
+interface Entered {
+  readonly text: string;
+  readonly tapped: Set<string>;
+  /** Of the text: codes, and words that are none. */
+  readonly typed: readonly string[];
+  readonly wrong: readonly string[];
+}
+
+/** What stands in the field and what is tapped: the draft, or the answer of before. */
+function enteredOf(draft: Draft | undefined, given: Answer | undefined, engine: Engine): Entered {
+  const before = Array.isArray(given) ? (given as readonly string[]) : [];
+  const isTapped = (code: string): boolean =>
+    code === MISFIRE_CODES.several || cylinderOf(code, engine) !== undefined;
+  const [text = "", ...taps] = draft ?? [
+    before.filter((code) => !isTapped(code)).join(" "),
+    ...before.filter(isTapped),
+  ];
+  const { codes, wrong } = readTyped(text);
+  return { text, tapped: new Set(taps), typed: codes, wrong };
+}
+
+function codesOf({ tapped, typed }: Entered): readonly string[] {
+  return [...new Set([...[...tapped].sort(), ...typed])];
 }

@@ -12,13 +12,7 @@ type Where = NonNullable<AtHand["where"]>;
 type Tool = NonNullable<AtHand["tools"]>[number];
 
 export default function Place(): VNode {
-  const now = atHand.value ?? {};
-  const { where, tools, ...others } = now;
-  // What was in the car says nothing of a garage.
-  const go = (place: Where): void => {
-    const stays = tools && where === place;
-    chooseHand({ ...others, ...(stays ? { tools } : {}), where: place });
-  };
+  const { where, tools } = atHand.value ?? {};
   return (
     <div class="place">
       <fieldset class="targets">
@@ -33,14 +27,14 @@ export default function Place(): VNode {
           <Chip
             say={PLACE.bare}
             isOn={tools?.length === 0}
-            onClick={() => chooseHand({ ...now, tools: [] })}
+            onClick={() => chooseHand({ ...atHand.value, tools: [] })}
           />
           {Object.entries(PLACE.few).map(([tool, say]) => (
             <Chip
               key={tool}
               say={say}
               isOn={tools?.includes(tool as Tool) ?? false}
-              onClick={() => chooseHand({ ...now, tools: toggled(tools, tool as Tool) })}
+              onClick={() => toggle(tool as Tool)}
             />
           ))}
         </fieldset>
@@ -61,8 +55,22 @@ export default function Place(): VNode {
   );
 }
 
-function toggled(tools: readonly Tool[] = [], tool: Tool): readonly Tool[] {
-  return tools.includes(tool) ? tools.filter((other) => other !== tool) : [...tools, tool];
+// Both on what is there at the tap, which may come before the last one is drawn.
+
+function go(place: Where): void {
+  const { where, tools, ...others } = atHand.value ?? {};
+  // What was in the car says nothing of a garage.
+  const stays = tools && where === place;
+  chooseHand({ ...others, ...(stays ? { tools } : {}), where: place });
+}
+
+function toggle(tool: Tool): void {
+  const { tools = [], ...others } = atHand.value ?? {};
+  const isThere = tools.includes(tool);
+  chooseHand({
+    ...others,
+    tools: isThere ? tools.filter((other) => other !== tool) : [...tools, tool],
+  });
 }
 
 function Chip({ say, isOn, onClick }: { say: string; isOn: boolean; onClick: () => void }): VNode {
