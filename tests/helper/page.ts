@@ -205,6 +205,8 @@ export async function openDemoWithLamp(stage: Stage, page: Page, name?: RegExp):
   await openDemo(stage, page, name);
   await page.getByRole("button", { name: "On, steady" }).click();
   await page.getByRole("heading", { name: "What does the engine do?" }).waitFor();
+  // With its ranking come cautions, which push the options down.
+  await page.locator(".foot .so-far, .desk-ranking .ranked-row").first().waitFor();
 }
 
 /** Hands a case file, or what pretends to be one, to the screen that stands. */
@@ -218,6 +220,8 @@ export async function giveFile(page: Page, file: unknown): Promise<void> {
 
 /** Taps what stays pressed, and waits until it is: the touch is over before the page has heard of it. */
 export async function tick(button: Locator): Promise<void> {
+  // What still comes pushes down what stands below it, and the click goes where the button was.
+  await settled(button.page());
   await button.tap();
   await expect.poll(() => button.getAttribute("aria-pressed")).toBe("true");
 }

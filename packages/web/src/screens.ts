@@ -12,8 +12,8 @@ export type Frame = "outside" | "panel" | "wide";
 
 export interface ScreenEntry {
   readonly frame: Frame;
-  /** The screen is what its file exports by default: the list of them stays short. */
-  readonly load: () => Promise<{ readonly default: ComponentType }>;
+  /** Each file calls its screen so: the list of them stays short. */
+  readonly load: () => Promise<{ readonly Screen: ComponentType }>;
 }
 
 /** By the first part of the address, `#/name/...`; a screen reads the rest from `state/route.ts`. */

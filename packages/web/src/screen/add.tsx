@@ -8,7 +8,7 @@ import { ADD } from "../text/en.ts";
 import { TOPICS } from "../text/en-answers.ts";
 import { Heading } from "../ui/heading.tsx";
 
-export default function Add(): VNode {
+function Add(): VNode {
   const asked = askedOf(profile.value);
   const topics = [...new Set(asked.map(({ topic }) => topic))];
   return (
@@ -37,3 +37,5 @@ export default function Add(): VNode {
     </section>
   );
 }
+
+export { Add as Screen };

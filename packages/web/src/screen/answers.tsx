@@ -11,7 +11,7 @@ import { LISTED } from "../text/en-answers.ts";
 import { CaseLinks, OtherLinks } from "../ui/case-links.tsx";
 import { Heading } from "../ui/heading.tsx";
 
-export default function Answers(): VNode {
+function Answers(): VNode {
   return (
     <section class="column">
       <Heading of="answers" level={isDesk.value ? 2 : 1}>
@@ -57,3 +57,5 @@ export default function Answers(): VNode {
     </section>
   );
 }
+
+export { Answers as Screen };

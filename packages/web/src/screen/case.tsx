@@ -37,7 +37,7 @@ const needsAll = computed(() => {
 /** Nothing can be said of driving before the first question is answered. */
 const hasDrive = computed(() => findings.value.length > 0 || screen.value !== "question");
 
-export default function CaseScreen(): VNode | null {
+function CaseScreen(): VNode | null {
   const entry = SCREENS[screen.value];
   // The proof of a closed case is told where the ranking stood.
   const isTold = isClosed.value && screen.value === "proof";
@@ -140,3 +140,5 @@ function Phone({ children }: Frame): VNode {
     </>
   );
 }
+
+export { CaseScreen as Screen };

@@ -14,7 +14,7 @@ import { CASES } from "../text/en-shelf.ts";
 import { FileWay } from "../ui/file-way.tsx";
 import { Heading } from "../ui/heading.tsx";
 
-export default function Cases(): VNode {
+function Cases(): VNode {
   const [removed, setRemoved] = useState<Forgotten | undefined>();
   const [arePhotosLost, setPhotosLost] = useState(false);
   const [picked, setPicked] = useState<readonly string[]>([]);
@@ -170,3 +170,5 @@ function Naming({ kept, onDone }: { kept: KeptCase; onDone: () => void }): VNode
     </form>
   );
 }
+
+export { Cases as Screen };

@@ -4,11 +4,13 @@ import { checkRow } from "../state/catalogue.ts";
 import { subject } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
 import { CheckPanel } from "../ui/check-panel.tsx";
-import Nowhere from "./nowhere.tsx";
+import { Screen as Nowhere } from "./nowhere.tsx";
 
-export default function Check(): VNode {
+function Check(): VNode {
   const check = checkRow(subject.value);
   if (!check) return <Nowhere />;
   const fault = ranking.value?.ranking.find(({ firstCheck }) => firstCheck === check.id);
   return <CheckPanel key={check.id} check={check} fault={fault} />;
 }
+
+export { Check as Screen };

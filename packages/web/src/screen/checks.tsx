@@ -9,7 +9,7 @@ import { Heading } from "../ui/heading.tsx";
 import { OtherSteps } from "../ui/step-others.tsx";
 import "../style/mend.css";
 
-export default function Checks(): VNode {
+function Checks(): VNode {
   useEffect(followPlan, []);
   return (
     <section class="column">
@@ -21,3 +21,5 @@ export default function Checks(): VNode {
     </section>
   );
 }
+
+export { Checks as Screen };

@@ -27,7 +27,7 @@ import { Bar, chanceText } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
 import "../style/compare.css";
 
-export default function Compare(): VNode {
+function Compare(): VNode {
   const [isRead, setRead] = useState(false);
   useEffect(() => {
     void lookAtShelf().then(() => setRead(true));
@@ -223,3 +223,5 @@ function Differing({ of, names }: DifferingProps): VNode {
     </li>
   );
 }
+
+export { Compare as Screen };

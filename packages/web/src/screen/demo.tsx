@@ -7,7 +7,7 @@ import { sayEngine } from "../text/answer.ts";
 import { DEMO } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 
-export default function Demo(): VNode {
+function Demo(): VNode {
   return (
     <section class="column">
       <Heading of="demo">{DEMO.title}</Heading>
@@ -37,3 +37,5 @@ export default function Demo(): VNode {
     </section>
   );
 }
+
+export { Demo as Screen };

@@ -15,15 +15,16 @@ import { seemsMended } from "../state/mended.ts";
 import { sayAbout, toUnit, units } from "../state/unit.ts";
 import { isDesk } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
-import { LAZY, LEDGER, list } from "../text/en.ts";
+import { LAZY, list } from "../text/en.ts";
 import { DRIVE } from "../text/en-drive.ts";
 import { DRIVE_IN_FULL } from "../text/en-drive-in-full.ts";
+import { GROUNDS } from "../text/en-ranking.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Sign } from "../ui/drive-answer.tsx";
 import { Heading } from "../ui/heading.tsx";
 import { Ordered, Part, Plain } from "../ui/repair-part.tsx";
 
-export default function Drive(): VNode {
+function Drive(): VNode {
   useEffect(followDriveInFull, []);
   const now = drive.value;
   const level = now?.level;
@@ -123,7 +124,7 @@ function Reason({ of, isStrictest }: ReasonProps): VNode {
   return (
     <li>
       <p>
-        {inUnits.value(of.reason)} <small class="grounds">{LEDGER.grounds[of.grounds.basis]}</small>
+        {inUnits.value(of.reason)} <small class="grounds">{GROUNDS[of.grounds.basis]}</small>
       </p>
       {!isStrictest && <p class="help">{DRIVE_IN_FULL.calls(DRIVE_IN_FULL.levels[of.level])}</p>}
       <p>
@@ -194,3 +195,5 @@ function Limp({ of }: { of: LimpHome }): VNode {
 function speedIn(kmh: number): number {
   return Math.floor(toUnit(kmh, "distance", units.value.distance) / 5) * 5;
 }
+
+export { Drive as Screen };

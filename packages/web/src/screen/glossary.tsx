@@ -6,7 +6,7 @@ import { GLOSSARY } from "../text/en-glossary.ts";
 import { Heading } from "../ui/heading.tsx";
 import "../style/term.css";
 
-export default function Glossary(): VNode {
+function Glossary(): VNode {
   const [typed, setTyped] = useState("");
   const found = search(typed);
   return (
@@ -40,3 +40,5 @@ export default function Glossary(): VNode {
     </section>
   );
 }
+
+export { Glossary as Screen };

@@ -16,7 +16,7 @@ import { Heading } from "../ui/heading.tsx";
 import "../style/hand-over.css";
 
 /** Reads the open case; shows nothing when none is open or its engine is not sound. */
-export default function HandOver(): VNode | null {
+function HandOver(): VNode | null {
   const kept = openCase.value;
   const engine = drawn.value;
   const link = useCaseLink(kept?.doc);
@@ -56,3 +56,5 @@ export default function HandOver(): VNode | null {
     </section>
   );
 }
+
+export { HandOver as Screen };

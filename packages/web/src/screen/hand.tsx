@@ -19,7 +19,7 @@ const PLACES = Object.keys(HAND.places) as readonly Where[];
 /** All but bare hands, which are always there. */
 const TOOLS = Object.keys(CHECK.tools).filter((tool) => tool !== "none") as readonly Tool[];
 
-export default function Hand(): VNode {
+function Hand(): VNode {
   const now = handNow();
   return (
     <section class="column">
@@ -165,3 +165,5 @@ function Price({ say, price, onPrice }: PriceProps): VNode {
     </label>
   );
 }
+
+export { Hand as Screen };

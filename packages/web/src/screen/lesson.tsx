@@ -19,7 +19,7 @@ import { LESSON } from "../text/en-lesson.ts";
 import { Heading } from "../ui/heading.tsx";
 import "../style/lesson.css";
 
-export default function Lesson(): VNode {
+function Lesson(): VNode {
   useEffect(() => beginLesson(path.value), []);
   const engine = lessonEngine.value;
   return (
@@ -92,3 +92,5 @@ function Outcome(): VNode {
     </>
   );
 }
+
+export { Lesson as Screen };

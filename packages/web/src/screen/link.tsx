@@ -13,7 +13,7 @@ import { Heading } from "../ui/heading.tsx";
 import { Finish } from "../ui/option.tsx";
 import { Problems } from "../ui/problems.tsx";
 
-export default function Link(): VNode {
+function Link(): VNode {
   const [reading, setReading] = useState<FileReading | undefined>();
   useEffect(() => {
     void readLink(location.hash).then(setReading);
@@ -43,3 +43,5 @@ export default function Link(): VNode {
     </section>
   );
 }
+
+export { Link as Screen };

@@ -10,6 +10,7 @@ import { drawn, isDesk } from "../state/view.ts";
 import { closeList, spend, tickedOf, work } from "../state/work.ts";
 import { LAZY, LEDGER, list } from "../text/en.ts";
 import { MEND, STEP, sayMinutes } from "../text/en-mend.ts";
+import { GROUNDS } from "../text/en-ranking.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { chanceText } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
@@ -18,10 +19,10 @@ import { useMending } from "../ui/repair-mending.ts";
 import { Part, Plain } from "../ui/repair-part.tsx";
 import { RepairResults } from "../ui/repair-result.tsx";
 import { Ticks } from "../ui/repair-ticks.tsx";
-import Nowhere from "./nowhere.tsx";
+import { Screen as Nowhere } from "./nowhere.tsx";
 import "../style/mend.css";
 
-export default function Mend(): VNode | null {
+function Mend(): VNode | null {
   const [, repair, at] = path.value;
   if (repair === undefined) return <Nowhere />;
   if (!drawn.value) return null;
@@ -159,7 +160,7 @@ function AlsoRight({ of: { alsoPutRight } }: { of: Mending }): VNode | null {
         {alsoPutRight.map(({ finding, cylinder, say, grounds }) => (
           <li key={`${finding} ${cylinder} ${say}`}>
             {cylinder !== undefined && `${LEDGER.cylinder(String(cylinder))}: `}
-            {say} <small class="grounds">{LEDGER.grounds[grounds.basis]}</small>
+            {say} <small class="grounds">{GROUNDS[grounds.basis]}</small>
           </li>
         ))}
       </ul>
@@ -196,3 +197,5 @@ function note(of: Mending, wanted: Wanted, key: string, result: RepairResult | u
   if (result === "cured") goTo("proof", String(repairs.value.length - 1));
   else goTo("ranking");
 }
+
+export { Mend as Screen };

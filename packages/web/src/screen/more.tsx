@@ -8,7 +8,7 @@ import { CaseLinks, OtherLinks, Way } from "../ui/case-links.tsx";
 import { Heading } from "../ui/heading.tsx";
 import { UnitPanel } from "../ui/unit-panel.tsx";
 
-export default function More(): VNode {
+function More(): VNode {
   const kept = openCase.value;
   return (
     <section class="column">
@@ -28,3 +28,5 @@ export default function More(): VNode {
     </section>
   );
 }
+
+export { More as Screen };

@@ -13,7 +13,7 @@ import { Heading } from "../ui/heading.tsx";
 /** What is missing beside picture and ranking of a case, not in its place. */
 const BESIDE: readonly Missing[] = ["question", "check", "repair"];
 
-export default function Nowhere(): VNode {
+function Nowhere(): VNode {
   const hasCase = profile.value !== undefined;
   const isOpen = openCase.value !== undefined;
   const missing = missingOf(path.value, { isOpen, hasCase });
@@ -36,3 +36,5 @@ export default function Nowhere(): VNode {
     </section>
   );
 }
+
+export { Nowhere as Screen };

@@ -20,7 +20,7 @@ import { Dashed } from "../ui/option.tsx";
 /** Stands in the address for a layout that is not known. */
 const ANY = "any";
 
-export default function Pick(): VNode {
+function Pick(): VNode {
   const [way = "", count = "", layout, ignition] = path.value;
   const fitting = genericProfiles(Number(count)).filter(
     (profile) =>
@@ -179,3 +179,5 @@ function Thumb({ children, isDial }: { children: VNode; isDial?: boolean }): VNo
     </span>
   );
 }
+
+export { Pick as Screen };

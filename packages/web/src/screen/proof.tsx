@@ -32,7 +32,7 @@ import { useMending } from "../ui/repair-mending.ts";
 import { Part, Plain } from "../ui/repair-part.tsx";
 import "../style/mend.css";
 
-export default function Proof(): VNode {
+function Proof(): VNode {
   const index = provenIndex(repairs.value, subject.value);
   const repair = repairs.value[index];
   return (
@@ -233,3 +233,5 @@ function SoFar({ drives, onTakeBack }: SoFarProps): VNode | null {
     </Part>
   );
 }
+
+export { Proof as Screen };

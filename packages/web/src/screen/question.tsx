@@ -16,7 +16,7 @@ import { Heading } from "../ui/heading.tsx";
 import { Lazy } from "../ui/lazy.tsx";
 import { Dashed } from "../ui/option.tsx";
 
-export default function Question(): VNode {
+function Question(): VNode {
   const row = openQuestion.value;
   return row ? <Of key={row.id} row={row} /> : <Lazy entry={NOWHERE} />;
 }
@@ -83,3 +83,5 @@ function Leave({ row }: { row: FindingRow }): VNode {
     </Dashed>
   );
 }
+
+export { Question as Screen };

@@ -18,7 +18,7 @@ import { UnitPanel } from "../ui/unit-panel.tsx";
 import "../style/record.css";
 
 /** Reads the open case; shows nothing when none is open or its engine is not sound. */
-export default function Record(): VNode | null {
+function Record(): VNode | null {
   const id = openCase.value?.id;
   const known = profile.value;
   if (id === undefined || !known || !drawn.value) return null;
@@ -108,3 +108,5 @@ function PhotoCopies({ photos, day }: { photos: Photos; day: string }): VNode | 
     </section>
   );
 }
+
+export { Record as Screen };

@@ -21,7 +21,7 @@ import { Heading } from "../ui/heading.tsx";
 import { RepairResults } from "../ui/repair-result.tsx";
 import "../style/mend.css";
 
-export default function Repairs(): VNode {
+function Repairs(): VNode {
   const [names, setNames] = useState<readonly string[]>([]);
   useEffect(() => followNames(setNames), []);
   return (
@@ -89,3 +89,5 @@ function Done({ of, index, name = of.repair }: DoneProps): VNode {
 function sayMoment(iso: string): string {
   return new Date(iso).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
 }
+
+export { Repairs as Screen };

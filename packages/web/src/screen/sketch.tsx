@@ -19,7 +19,7 @@ import { HAND, SKETCH } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 import { Option } from "../ui/option.tsx";
 
-export default function SketchScreen(): VNode {
+function SketchScreen(): VNode {
   // The car stays the same when its engine is described anew.
   const [sketch, setSketch] = useState<Sketch>(() =>
     isChange() ? { ...emptySketch, hasPort: hasPort.value } : emptySketch,
@@ -172,3 +172,5 @@ function Field({ label, help, wrong, children }: FieldProps): VNode {
 function about(problems: readonly Problem[], path: string): readonly Problem[] {
   return problems.filter((problem) => problem.path === path || problem.path.startsWith(`${path}/`));
 }
+
+export { SketchScreen as Screen };

@@ -7,10 +7,10 @@ import { checkRow } from "../state/catalogue.ts";
 import { path } from "../state/route.ts";
 import { drawn } from "../state/view.ts";
 import { StepCheck } from "../ui/step-check.tsx";
-import Nowhere from "./nowhere.tsx";
+import { Screen as Nowhere } from "./nowhere.tsx";
 import "../style/mend.css";
 
-export default function Step(): VNode {
+function Step(): VNode {
   useEffect(followPlan, []);
   const [, id, at = ""] = path.value;
   const asked = at.split("+");
@@ -22,3 +22,5 @@ export default function Step(): VNode {
   if (id === undefined || !checkRow(id)) return <Nowhere />;
   return <StepCheck key={path.value.join("/")} id={id} cylinders={cylinders} isScreen />;
 }
+
+export { Step as Screen };

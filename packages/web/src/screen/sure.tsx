@@ -18,7 +18,7 @@ import { Problems } from "../ui/problems.tsx";
 import { Part } from "../ui/repair-part.tsx";
 import "../style/sure.css";
 
-export default function Sure(): VNode {
+function Sure(): VNode {
   useEffect(followSureness, []);
   const now = sureness.value;
   return (
@@ -241,3 +241,5 @@ function Flips({ of, sayings }: { of: readonly NamedFlip[]; sayings: Sayings }):
     </ul>
   );
 }
+
+export { Sure as Screen };

@@ -26,9 +26,11 @@ export function goTo(...parts: readonly string[]): void {
   show(parts);
   // The browser takes its time over a new address, so the screen does not wait for it. It tells nothing of an
   // address that it is handed in this way: a late word of it would undo what was tapped meanwhile.
+  const before = location.hash;
   void nextFrame().then(() => {
     const address = at(...parts);
-    if (isShown(parts) && location.hash !== address) history.pushState(null, "", address);
+    const isNew = location.hash === before && before !== address;
+    if (isNew && isShown(parts)) history.pushState(null, "", address);
   });
 }
 

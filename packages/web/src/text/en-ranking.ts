@@ -1,6 +1,17 @@
 // The words of what stands beside a ranking: a conflict, what cannot be told apart, orders that may be.
+import type { Basis } from "@half-order/core";
+
+/** Where a weight comes from. */
+export const GROUNDS = {
+  published: "published",
+  "common practice": "common practice",
+  memory: "estimate",
+} satisfies Record<Basis, string>;
 
 export const NOTES = {
+  because: "Because",
+  mend: "What mends it",
+  look: "Look first",
   atMark: "At the mark that was tapped",
   conflict: "The answers disagree",
   conflictBody: (db: string): string =>

@@ -1,5 +1,5 @@
 // Every word on a screen that does not come from the knowledge or from the engine.
-import type { Basis, IgnitionKind, Layout } from "@half-order/core";
+import type { IgnitionKind, Layout } from "@half-order/core";
 
 export const NAME = "Half-Order";
 
@@ -152,9 +152,6 @@ export const RANKING = {
   fewer: "Only the likeliest",
   asNumber: "as a number",
   inWords: "in words",
-  because: "Because",
-  mend: "What mends it",
-  look: "Look first",
   partOf: (part: string, of: string): string => `${part} of ${of}`,
   allAlike: (part: string): string => `Every ${part} alike`,
   likeliest: (name: string, others: number): string =>
@@ -169,11 +166,6 @@ export const PICTURE = {
 };
 
 export const LEDGER = {
-  grounds: {
-    published: "published",
-    "common practice": "common practice",
-    memory: "estimate",
-  } satisfies Record<Basis, string>,
   cylinder: (name: string): string => `cylinder ${name}`,
 };
 

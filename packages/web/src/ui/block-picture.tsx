@@ -7,7 +7,7 @@ import { BLOCK } from "../text/en-picture.ts";
 import { chanceText } from "./chance.tsx";
 import { usePointing } from "./pointing.ts";
 
-export default function BlockPicture(): VNode | null {
+function BlockPicture(): VNode | null {
   const engine = drawn.value;
   const ref = usePointing();
   if (!engine) return null;
@@ -47,3 +47,5 @@ function Key(): VNode {
     </details>
   );
 }
+
+export { BlockPicture as Screen };

@@ -4,6 +4,8 @@ import { problems } from "../state/thinking.ts";
 import { PROBLEM } from "../text/en-problem.ts";
 import { Problems } from "./problems.tsx";
 
-export default function CaseProblems(): VNode {
+function CaseProblems(): VNode {
   return <Problems title={PROBLEM.cannotRank} of={problems.value} />;
 }
+
+export { CaseProblems as Screen };

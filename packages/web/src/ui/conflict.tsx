@@ -8,7 +8,7 @@ import { askFrom } from "../state/way.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { NOTES } from "../text/en-ranking.ts";
 
-export default function Conflict(): VNode | null {
+function Conflict(): VNode | null {
   const { conflictDb = 0, suspect } = ranking.value?.fit ?? {};
   // The library names a suspect only when the conflict is more than the noise of crude weights.
   if (!suspect) return null;
@@ -28,3 +28,5 @@ export default function Conflict(): VNode | null {
     </section>
   );
 }
+
+export { Conflict as Screen };

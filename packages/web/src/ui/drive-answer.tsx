@@ -12,7 +12,7 @@ import { DRIVE } from "../text/en-drive.ts";
 import "../style/mend.css";
 
 /** The line; there is none where the screen says it itself, nor once the case is closed. */
-export default function DriveAnswer(): VNode | null {
+function DriveAnswer(): VNode | null {
   useEffect(followDrive, []);
   const isMended = seemsMended(repairs.value);
   const isSaid = screen.value === "drive" || (screen.value === "proof" && isMended);
@@ -112,3 +112,5 @@ function shapeOf(level: DriveLevel | undefined): VNode {
       return <circle class="outline" r="9" />;
   }
 }
+
+export { DriveAnswer as Screen };

@@ -6,12 +6,12 @@ import { faultWords } from "../state/prose.ts";
 import { at } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
 import { keyOf, picked } from "../state/view.ts";
-import { RANKING } from "../text/en.ts";
 import { COLUMN } from "../text/en-column.ts";
+import { NOTES } from "../text/en-ranking.ts";
 import { chanceText } from "./chance.tsx";
 import { Because } from "./ledger.tsx";
 
-export default function PickedFault(): VNode | null {
+function PickedFault(): VNode | null {
   const of = picked.value;
   return of ? <FaultDetail key={keyOf(of)} of={of} /> : null;
 }
@@ -30,14 +30,14 @@ function FaultDetail({ of }: { of: RankedFault }): VNode {
       <dl class="facts-of">
         {check && (
           <div class="fact">
-            <dt>{RANKING.look}</dt>
+            <dt>{NOTES.look}</dt>
             <dd>
               <a href={at("check", check.id)}>{check.name}</a>
             </dd>
           </div>
         )}
         <div class="fact">
-          <dt>{RANKING.mend}</dt>
+          <dt>{NOTES.mend}</dt>
           <dd>{words?.mend}</dd>
         </div>
       </dl>
@@ -45,3 +45,5 @@ function FaultDetail({ of }: { of: RankedFault }): VNode {
     </section>
   );
 }
+
+export { PickedFault as Screen };

@@ -8,7 +8,7 @@ import { IGNITION } from "../text/en-ignition.ts";
 const GUESS: IgnitionKind = "coil-per-plug";
 
 /** Stands below the kinds of ignition; the guess comes next in the address. */
-export default function IgnitionGuess(): VNode {
+function IgnitionGuess(): VNode {
   return (
     <section class="aside" role="status">
       <p>{IGNITION.help}</p>
@@ -18,3 +18,5 @@ export default function IgnitionGuess(): VNode {
     </section>
   );
 }
+
+export { IgnitionGuess as Screen };

@@ -13,7 +13,7 @@ export async function loadScreen(entry: ScreenEntry): Promise<void> {
   if (loaded.peek().has(entry)) return;
   failed.value = new Set([...failed.peek()].filter((other) => other !== entry));
   try {
-    const { default: screen } = await entry.load();
+    const { Screen: screen } = await entry.load();
     loaded.value = new Map(loaded.peek()).set(entry, screen);
   } catch {
     failed.value = new Set(failed.peek()).add(entry);

@@ -7,8 +7,8 @@ import { findingRow } from "../state/catalogue.ts";
 import { ledger, wanted } from "../state/thinking.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
-import { LEDGER, RANKING } from "../text/en.ts";
 import { COLUMN } from "../text/en-column.ts";
+import { GROUNDS, NOTES } from "../text/en-ranking.ts";
 import { chanceText } from "./chance.tsx";
 import { column, sayDb } from "./column.ts";
 import { Under } from "./heading.tsx";
@@ -26,7 +26,7 @@ export function Because({ fault, place, probability }: BecauseProps): VNode {
   const isHere = known?.fault === fault && known.place === place;
   return (
     <section class="because" aria-busy={!isHere}>
-      <Under level={isDesk.value ? 2 : 1}>{RANKING.because}</Under>
+      <Under level={isDesk.value ? 2 : 1}>{NOTES.because}</Under>
       {isHere ? (
         <Column of={known} probability={probability} />
       ) : (
@@ -88,7 +88,7 @@ function Line({ line, weight }: { line: LedgerLine; weight: number }): VNode {
       <th scope="row">
         <small>{sayAsked(row, line, drawn.value)}</small>
         {answer === undefined ? "" : sayAnswer(row, answer)}
-        <small class="grounds">{LEDGER.grounds[line.grounds.basis]}</small>
+        <small class="grounds">{GROUNDS[line.grounds.basis]}</small>
         <span class="weight-bar" aria-hidden="true">
           <span
             class={weight < 0 ? "against" : "for"}

@@ -14,7 +14,7 @@ import { Part } from "./repair-part.tsx";
 import "../style/mend.css";
 
 /** Stands in the place of the ranking: nothing is likely any more. */
-export default function Mended(): VNode | null {
+function Mended(): VNode | null {
   const closed = openCase.value?.doc.closed;
   const index = provenIndex(repairs.value, undefined);
   const repair = repairs.value[index];
@@ -93,3 +93,5 @@ function Story({ repair, index }: { repair: RepairDone; index: number }): VNode 
 function sayDay(iso: string): string {
   return new Date(iso).toLocaleDateString(undefined, { dateStyle: "long" });
 }
+
+export { Mended as Screen };

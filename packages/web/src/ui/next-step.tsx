@@ -37,7 +37,7 @@ import { OtherSteps } from "./step-others.tsx";
 import "../style/mend.css";
 
 /** The step of the open case; on a phone in short, with the way to its own screen. */
-export default function NextStepCard(): VNode | null {
+function NextStepCard(): VNode | null {
   useEffect(followPlan, []);
   if (adviceTrouble.value) {
     return (
@@ -238,3 +238,5 @@ function More(): VNode {
     </>
   );
 }
+
+export { NextStepCard as Screen };

@@ -11,7 +11,7 @@ import { Chance, chanceText } from "./chance.tsx";
 /** Orders this unlikely are not worth a line. */
 const WORTH_A_LINE = 0.01;
 
-export default function OrdersOfRanking(): VNode | null {
+function OrdersOfRanking(): VNode | null {
   const now = ranking.value;
   if (!now?.orders) return null;
   const shown = now.orders.filter(({ probability }) => probability >= WORTH_A_LINE);
@@ -78,3 +78,5 @@ function Order({ now, order }: { now: Ranking; order: OrderCandidate }): VNode {
 function isOf(engine: Engine, { firingOrder }: OrderCandidate): boolean {
   return sayOrder(engine.order.map((c) => engine.names[c] ?? c)) === sayOrder(firingOrder);
 }
+
+export { OrdersOfRanking as Screen };

@@ -12,7 +12,7 @@ import { Asker } from "./asker.tsx";
 import { Disagree } from "./disagree.tsx";
 import { Under } from "./heading.tsx";
 
-export default function PartQuestion(): VNode | null {
+function PartQuestion(): VNode | null {
   const [row, engine] = [openQuestion.value, drawn.value];
   if (!row || !engine) return null;
   return (
@@ -53,3 +53,5 @@ function Given({ row }: { row: FindingRow }): VNode | null {
     </section>
   );
 }
+
+export { PartQuestion as Screen };

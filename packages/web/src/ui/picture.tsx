@@ -11,7 +11,7 @@ import { chanceText } from "./chance.tsx";
 import { usePointing } from "./pointing.ts";
 
 /** The firing dial of the open case, and what sits at a mark of it that was tapped. */
-export default function DialPicture(): VNode | null {
+function DialPicture(): VNode | null {
   const engine = drawn.value;
   const ref = usePointing();
   if (!engine) return null;
@@ -51,3 +51,5 @@ function cylinderWords(engine: Engine, c: number): string {
     ...(misses === undefined ? [] : [DIAL.misses(chanceText(misses))]),
   ].join(", ");
 }
+
+export { DialPicture as Screen };

@@ -11,7 +11,7 @@ import { PLACE } from "../text/en-place.ts";
 type Where = NonNullable<AtHand["where"]>;
 type Tool = NonNullable<AtHand["tools"]>[number];
 
-export default function Place(): VNode {
+function Place(): VNode {
   const { where, tools } = atHand.value ?? {};
   return (
     <div class="place">
@@ -80,3 +80,5 @@ function Chip({ say, isOn, onClick }: { say: string; isOn: boolean; onClick: () 
     </button>
   );
 }
+
+export { Place as Screen };

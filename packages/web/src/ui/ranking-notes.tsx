@@ -10,12 +10,12 @@ import { drawn, keyOf } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { LEDGER } from "../text/en.ts";
 import { LISTED } from "../text/en-answers.ts";
-import { NOTES } from "../text/en-ranking.ts";
+import { GROUNDS, NOTES } from "../text/en-ranking.ts";
 import { chanceText } from "./chance.tsx";
 import { Lazy } from "./lazy.tsx";
 
 /** On a phone it stands below the hand's next move. */
-export default function RankingNotes(): VNode | null {
+function RankingNotes(): VNode | null {
   const now = ranking.value;
   if (!now || problems.value.length > 0) return null;
   return (
@@ -82,10 +82,12 @@ function PutRight({ now }: { now: Ranking }): VNode | null {
         {now.alsoPutRight.map(({ finding, cylinder, say, grounds }) => (
           <li key={`${finding} ${cylinder} ${say}`}>
             {cylinder !== undefined && `${LEDGER.cylinder(String(cylinder))}: `}
-            {say} <small class="grounds">{LEDGER.grounds[grounds.basis]}</small>
+            {say} <small class="grounds">{GROUNDS[grounds.basis]}</small>
           </li>
         ))}
       </ul>
     </section>
   );
 }
+
+export { RankingNotes as Screen };
