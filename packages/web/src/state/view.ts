@@ -21,8 +21,8 @@ export const hasNumbers = signal(false);
 const chosen = signal<string | undefined>(undefined);
 /** Place that the hand points at. */
 export const pointed = signal<string | undefined>(undefined);
-/** Which of the engines that it may be is drawn. */
-export const drawnIndex = signal(0);
+/** Which of the engines that it may be is to be drawn; `undefined` while nobody has said. */
+export const drawnIndex = signal<number | undefined>(undefined);
 
 export function keyOf({ fault, place }: { fault: string; place: string }): string {
   return `${fault}@${place}`;
@@ -61,13 +61,16 @@ export function pick(key: string | undefined): void {
 export function clearView(): void {
   chosen.value = undefined;
   pointed.value = undefined;
-  drawnIndex.value = 0;
+  drawnIndex.value = undefined;
 }
 
-/** The engine that is drawn. */
-export const drawn = computed<Engine | undefined>(
-  () => engines.value[drawnIndex.value] ?? engines.value[0],
-);
+/** The engine that is drawn: while nobody has said, the one with the order that the answers make likeliest. */
+export const drawn = computed<Engine | undefined>(() => {
+  const all = engines.value;
+  const order = ranking.value?.orders?.[0]?.firingOrder.join();
+  const likeliest = all.find((engine) => engine.order.map((c) => engine.names[c]).join() === order);
+  return all[drawnIndex.value ?? -1] ?? likeliest ?? all[0];
+});
 
 /**
  * Where a ranked fault shows on a drawing: first where its part is drawn, then its own place if that
