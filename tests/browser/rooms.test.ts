@@ -114,6 +114,7 @@ describe.skipIf(!CHROMIUM)("by keyboard alone", () => {
     await press(page, "button", "Keep this record");
     await page.getByRole("heading", { name: /^What the record of/ }).waitFor();
     await expect.poll(() => page.locator(".wear-table").innerText()).toContain("Wet black oil");
+    await press(page, "button", "New plugs");
     await type(page, /^You drive in a year/, "15000");
     await page.locator(".due", { hasText: /^At .*\skm, by / }).waitFor();
     const entry = await savedBy(page, () => press(page, "button", "Save to the calendar"));

@@ -31,6 +31,20 @@ describe.each(IGNITION_KINDS.flatMap((kind) => [`i4.1342.${kind}`, `v6.123456.${
       expect(sum(TOUCHED)).toBeGreaterThan(2 * sum(UNTOUCHED));
     });
 
+    it("a burn spot in the boot speaks for the boot and against the plug", () => {
+      if (profile.ignition === "distributor" || profile.ignition === "pack") return;
+      const burnt = [
+        ...SINCE,
+        { finding: "boot.look", cylinder: 3, answer: "burn" } as const satisfies Finding,
+      ];
+      const inPart = (findings: readonly Finding[], part: string): number =>
+        rank(profile, findings)
+          .ranking.filter(({ fault, place }) => fault.startsWith(part) && place === "leg 3")
+          .reduce((sum, { probability }) => sum + probability, 0);
+      expect(chance(burnt, "boot.leaking")).toBeGreaterThan(3 * chance(SINCE, "boot.leaking"));
+      expect(inPart(burnt, "plug.")).toBeLessThan(inPart(SINCE, "plug."));
+    });
+
     it("nothing that was not touched is believed in much more than before the work", () => {
       const before = SINCE.filter(
         ({ finding }) => !["onset", "work", "plug.age"].includes(finding),

@@ -72,7 +72,9 @@ describe("half-order next", () => {
     const seat = { finding: "boot.seat", cylinder: 2, answer: "high" };
     const high = JSON.stringify({ engine: "generic.i4.1342.rail", findings: [...findings, seat] });
     const { out } = await commandLine(["next", "--think", "20"], high);
-    expect(out).toMatch(/^Next: Start the engine and see whether it runs right/m);
+    expect(out).toMatch(
+      /^Next: Start the engine for a minute at most, without driving, and see whether it runs right/m,
+    );
     expect(out).toContain('{ "repair": "repair.boots-home", "result": "cured" }');
     expect(out).not.toMatch(/Other checks that pay/);
   });

@@ -3,6 +3,9 @@ import { shareOf } from "../../packages/core/src/compile/prior.ts";
 import { IGNITION_KINDS, KNOWLEDGE } from "../../packages/core/src/index.ts";
 import { holds } from "../helper/rule.ts";
 
+/** Findings that only a running engine answers, after something was pressed home, dried or exchanged. */
+const RUN_TO_TELL = { toldBy: ["connector.push", "wells-dried"], exchanged: "swap." };
+
 const checks = new Map(KNOWLEDGE.checks.map((row) => [row.id, row]));
 
 holds({
@@ -84,6 +87,34 @@ holds({
       const pulls = ["access.rail", "access.cable", "access.coil", "access.plug"];
       if (!access.some((open) => pulls.includes(open))) continue;
       yield { at: id, breach: breaks >= 0.02 && breaks <= 0.05 ? undefined : `breaks ${breaks}` };
+    }
+  },
+  exceptions: {},
+});
+
+holds({
+  name: "a check that ends with running the engine warns of its exhaust",
+  why: "Where the engine must not run, that caution is what holds the check back or shortens it.",
+  *check() {
+    const { toldBy, exchanged } = RUN_TO_TELL;
+    for (const { id, yields, cautions } of KNOWLEDGE.checks) {
+      if (!yields.some((each) => toldBy.includes(each) || each.startsWith(exchanged))) continue;
+      yield { at: id, breach: cautions.includes("exhaust-gas") ? undefined : "does not" };
+    }
+  },
+  exceptions: {
+    "check.boot-look": "A look first; boots are exchanged only where they come off singly.",
+  },
+});
+
+holds({
+  name: "who takes a plug out has the same hand for it, to look at it or to mend it",
+  why: "A repair offered to somebody who may not make the check behind the same cover contradicts it.",
+  *check() {
+    const least = checks.get("check.plugs-out")?.skill ?? 0;
+    for (const { id, access = [], skill } of [...KNOWLEDGE.checks, ...KNOWLEDGE.repairs]) {
+      if (!access.includes("access.plug")) continue;
+      yield { at: id, breach: skill >= least ? undefined : `skill ${skill} < ${least}` };
     }
   },
   exceptions: {},

@@ -115,4 +115,15 @@ describe("the block", () => {
       expect(x > 0 && x < width && y > 0 && y < height).toBe(true);
     }
   });
+
+  it("tells a V from a flat engine", () => {
+    const [v, flat] = (["v", "flat"] as const).map((layout) =>
+      blockPlan(
+        resolveEngine({ cylinders: 6, layout, ignition: "rail", firingOrder: [1, 4, 5, 2, 3, 6] }),
+      ),
+    );
+    expect(v?.arms).not.toBe("");
+    expect(flat?.arms).toBe("");
+    expect(flat?.height).toBeGreaterThan(v?.height ?? Number.POSITIVE_INFINITY);
+  });
 });

@@ -192,6 +192,13 @@ describe("what was mended", () => {
 });
 
 describe("the plugs that came out", () => {
+  it("are told with the torque of those that went in", () => {
+    const plugs = [{ cylinder: 1, gapMm: 1.1, torqueNm: 22 }];
+    const record: PlugRecord = { when: "2026-05-01", odometerKm: 120_000, plugs };
+    const { answer } = plugLine(record, wearReport(tern, record));
+    expect(answer.replace(/\s/g, " ")).toContain("1: 1.1 mm, went in with 22 N·m");
+  });
+
   it("stand on one line, with the one that stands apart", () => {
     const record = {
       when: "2026-05-01",

@@ -16,13 +16,16 @@ import { legPath } from "../../packages/web/src/lesson/circuit-geometry.ts";
 import { hasPairs, spotAt, spotsOf } from "../../packages/web/src/lesson/spot.ts";
 import { answerLesson } from "../../packages/web/src/lesson/thread-lesson.ts";
 import { speedAt, TRACE, tracePlan } from "../../packages/web/src/lesson/trace-geometry.ts";
-import { voltagePlan } from "../../packages/web/src/lesson/voltage-geometry.ts";
+import { firstTurn } from "../../packages/web/src/lesson/turn.ts";
+import { gapSteps, voltagePlan } from "../../packages/web/src/lesson/voltage-geometry.ts";
 import {
   sayBeat,
   sayBroken,
   sayCode,
+  sayDrawn,
   sayMisses,
   saySparks,
+  sayUnnamed,
 } from "../../packages/web/src/lesson/words.ts";
 import { LESSON } from "../../packages/web/src/text/en-lesson.ts";
 
@@ -105,10 +108,83 @@ describe("what is shown", () => {
       "Idle, warm: cylinder 1 in 100 of 100 cycles and cylinder 6 in 100 of 100 cycles.",
     );
     expect(saySparks(SIX, idle)).toEqual([LESSON.dark("1 and 6")]);
+    expect(sayDrawn(SIX, idle)).toBe("Drawn is every cycle: 1 and 6 never fire.");
     expect(sayBeat(idle.shake)).toBe(LESSON.beat.whole);
     const dry = idleOf(seenOn(SIX, "injector.dead", "cylinder 3"));
     expect(saySparks(SIX, dry)).toEqual([LESSON.lit("3")]);
     expect(sayBeat(dry.shake)).toBe(LESSON.beat.half);
+  });
+
+  it("tells chance as chance: no beat, no cylinder that never fires", () => {
+    const seen = seenOn(
+      SIX,
+      "connector.loose",
+      spotsOf(SIX).find((s) => s.kind === "connector")?.id ?? "",
+    );
+    const bumps = seen.regimes.find(({ regime }) => regime === "bumps");
+    if (!bumps) throw new Error("no bad road");
+    const shares = bumps.struck.map((c) => bumps.share[c] ?? 0);
+    expect(shares.every((share) => share > 0.1 && share < 0.95)).toBe(true);
+    expect(bumps.shake.isSteady).toBe(false);
+    expect(sayDrawn(SIX, bumps)).toMatch(/^Missed now and then: by cylinders? .* of 100 cycles/);
+    expect(sayBeat(bumps.shake)).toBeUndefined();
+    // Some of the cycles that are drawn burn, and some are missed.
+    const missed = bumps.cycles.filter((cycle) => bumps.struck.some((c) => cycle.includes(c)));
+    expect(missed.length).toBeGreaterThan(0);
+    expect(missed.length).toBeLessThan(bumps.cycles.length);
+  });
+
+  it("draws no rhythm where all drop out at once", () => {
+    // The feed of all coils frets, so that no coil fires for some cycles.
+    const connector = spotsOf(SIX).find((s) => s.kind === "connector")?.id ?? "";
+    const feeds = Array.from({ length: 12 }, (_, i) => seenOn(SIX, "connector.loose", connector, i))
+      .filter(({ broken }) => broken.some(({ figure }) => figure === "feed.shaken"))
+      .flatMap(({ regimes }) => regimes.filter(({ regime }) => regime === "bumps"));
+    expect(feeds.length).toBeGreaterThan(0);
+    for (const row of feeds) {
+      expect(row.blackout).toBeGreaterThan(0.1);
+      expect(row.shake.missing).toEqual([]);
+      expect(sayDrawn(SIX, row)).toContain("mostly all at once");
+    }
+  });
+
+  it("finds no beat where nobody fires", () => {
+    const row = idleOf(seenOn(SIX, "plug.gap-worn", "leg 2"));
+    const { rhythm } = row.shake;
+    const missing = [0, 1, 2, 3, 4, 5];
+    const shake = { missing, isSteady: true, rhythm: { ...rhythm, shakes: 0.5 } };
+    expect(sayBeat(shake)).toBeUndefined();
+    expect(sayDrawn(SIX, { ...row, struck: missing, shake })).toBe(LESSON.trace.nobody);
+  });
+
+  it("names nobody who misses as a sound engine does", () => {
+    const row = idleOf(seenOn(SIX, "plug.gap-worn", "leg 2"));
+    const share = [0.02, 0.6, 0.03, 0, 0, 0];
+    const chance = { ...row, share, dark: share, struck: [1] };
+    expect(sayMisses(SIX, chance)).toBe("Idle, warm: cylinder 2 in 60 of 100 cycles.");
+    expect(saySparks(SIX, chance)).toEqual([LESSON.dark("2")]);
+  });
+
+  it("says why codes name others, or nobody", () => {
+    const seen = seenOn(SIX, "plug.gap-worn", "leg 2");
+    const rows = seen.regimes.map((row) => ({ ...row, struck: [] as number[], trim: 0 }));
+    const start = rows.map((row) => (row.isCounted ? row : { ...row, struck: [1] }));
+    expect(sayUnnamed(SIX, { ...seen, regimes: start })).toEqual([LESSON.atStartOnly("2", 1)]);
+    const lambda = [1.3, 0.6, 1.3, 1, 1, 1];
+    const idle = rows.map((row) =>
+      row.regime === "hotIdle" ? { ...row, struck: [0, 2], trim: -0.25, lambda } : row,
+    );
+    expect(sayUnnamed(SIX, { ...seen, regimes: idle })).toEqual([
+      LESSON.leanByTrim("2", 1, 25, "1 and 3", 2),
+    ]);
+    expect(sayUnnamed(SIX, { ...seen, regimes: rows })).toEqual([]);
+  });
+
+  it("opens the circuit on the cylinder that is broken", () => {
+    for (const c of [1, 4]) {
+      const { place, regimes } = seenOn(SIX, "plug.gap-worn", `leg ${c + 1}`);
+      for (const row of regimes) expect(row.pair[firstTurn(row, place)]?.legs[0].cylinder).toBe(c);
+    }
   });
 
   it("names codes by the cylinders and coils of the engine", () => {
@@ -141,6 +217,13 @@ describe("what is shown", () => {
       expect(says).toMatch(/^Cylinder 2: .*\.$/);
       expect(says).not.toMatch(/NaN|undefined/);
     }
+    // In a unit that has to be converted too, where nothing jumps a break.
+    const never = {
+      figure: "boot.breakV",
+      value: Number.POSITIVE_INFINITY,
+      cylinders: [0],
+    } as const;
+    expect(sayBroken(SIX, never)).toBe("Cylinder 1: nothing jumps the break.");
   });
 });
 
@@ -187,7 +270,7 @@ describe("the chart of voltages", () => {
     coilStrength: 0.5,
     supplyV: 14,
   });
-  const plan = voltagePlan(budget);
+  const plan = voltagePlan(budget, gapSteps("mm"));
 
   it("puts the crossing where the spark fails", () => {
     const row = budget.curve.find(({ fires }) => fires === "no");
@@ -196,6 +279,14 @@ describe("the chart of voltages", () => {
     expect(plan.y((row?.plugV[0] ?? 0) + (row?.seriesV ?? 0))).toBeLessThan(there);
     expect(plan.y((before?.plugV[0] ?? 0) + (before?.seriesV ?? 0))).toBeGreaterThanOrEqual(there);
     expect(plan.x(SPARK_RANGE.gapM[0])).toBeLessThan(plan.x(SPARK_RANGE.gapM[1]));
+  });
+
+  it("is set in whole steps of the unit, within what the formulas hold for", () => {
+    // An inch is 25.4 mm by definition, so 0.5 to 1.5 mm are 19.7 to 59.1 thou.
+    const ends = (unit: "mm" | "thou", perM: number) =>
+      gapSteps(unit).rangeM.map((gapM) => Math.round(gapM * perM * 1e6) / 1e6);
+    expect(ends("mm", 1e3)).toEqual([0.5, 1.5]);
+    expect(ends("thou", 1 / 25.4e-6)).toEqual([20, 59]);
   });
 });
 
@@ -209,21 +300,21 @@ describe("the circuit", () => {
 describe("the beats to be heard", () => {
   it("are one for each stroke that burns, at the angle at which it fires", () => {
     const idle = idleOf(seenOn(SIX, "driver.dead", "coil 1+6"));
-    const times = beatTimes(SIX, idle, 10);
-    expect(times.length).toBeGreaterThanOrEqual(39);
-    expect(times.length).toBeLessThanOrEqual(40);
+    const always = { ...idle, cycles: idle.cycles.map(() => [0, 5]) };
+    const times = beatTimes(SIX, always);
+    expect(times).toHaveLength(4 * idle.cycles.length);
     // 120° at 750 rpm are 26.7 ms; after a gap, twice as much.
     const steps = times.slice(1).map((t, i) => Math.round((t - (times[i] ?? 0)) * 1e4) / 10);
     expect([...new Set(steps)].sort((a, b) => a - b)).toEqual([26.7, 53.3]);
   });
 
-  it("leave out as many strokes as are missed", () => {
+  it("leave out the strokes that are missed, about as many as in the whole stretch", () => {
     const seen = seenOn(SIX, "plug.gap-worn", "leg 2");
     for (const row of seen.regimes) {
-      const misses = row.share.reduce((sum, share) => sum + share, 0);
-      expect(
-        Math.abs(6 * 200 - 200 * misses - beatTimes(SIX, row, 200).length),
-      ).toBeLessThanOrEqual(6);
+      const times = beatTimes(SIX, row);
+      expect(times).toHaveLength(6 * row.cycles.length - row.cycles.flat().length);
+      const misses = row.share.reduce((sum, share) => sum + share, 0) * row.cycles.length;
+      expect(Math.abs(6 * row.cycles.length - misses - times.length)).toBeLessThanOrEqual(1);
     }
   });
 });

@@ -50,6 +50,24 @@ const rowOf = (id: string): FindingRow => {
 
 beforeEach(() => beginCase("demo.dunlin"));
 
+describe("a case that is begun", () => {
+  it("is the open one, where nothing has been entered there and the engine is the same", () => {
+    const id = openCase.value?.id;
+    beginCase("demo.dunlin");
+    expect(openCase.value?.id).toBe(id);
+    beginCase("demo.tern");
+    expect(openCase.value?.id).not.toBe(id);
+  });
+
+  it("is another one as soon as something was entered", () => {
+    const id = openCase.value?.id;
+    giveAnswer("lamp", "off");
+    beginCase("demo.dunlin");
+    expect(openCase.value?.id).not.toBe(id);
+    expect(openCase.value?.doc.findings).toEqual([]);
+  });
+});
+
 describe("the open case", () => {
   it("keeps one answer to a question, the last one, in its first place", () => {
     giveAnswer("lamp", "off");

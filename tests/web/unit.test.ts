@@ -182,7 +182,10 @@ describe("a text of the tables", () => {
     expect(say("60,000 to 120,000 km")).toBe("37,000 to 75,000 mi");
     expect(say("28 to 45 kPa, steady")).toBe("4.1 to 6.5 psi, steady");
     expect(say("up to about 90 km/h, three times")).toBe("up to about 56 mph, three times");
-    expect(say("Over 1 litre in 1,000 km")).toBe("Over 1 litre in 620 mi");
+    // A round figure stays round where the difference is less than anybody measures: 621 miles.
+    expect(say("Over 1 litre in 1,000 km")).toBe("Over 1 litre in 600 mi");
+    expect(say("20,000 km")).toBe("12,000 mi");
+    expect(say("Give millimetres, or choose.")).toBe("Give thousandths of an inch, or choose.");
     expect(say("A few gentle kilometres to a safe place")).toBe(
       "A few gentle miles to a safe place",
     );
@@ -190,6 +193,7 @@ describe("a text of the tables", () => {
 
   it("stays as it is where it is in these units already", () => {
     expect(say("80 to 90 km/h", metric)).toBe("80 to 90 km/h");
+    expect(say("Give millimetres, or choose.", metric)).toBe("Give millimetres, or choose.");
     expect(say("A few gentle kilometres", metric)).toBe("A few gentle kilometres");
     expect(say("0.9 to 1.1 mm", metric)).toBe("0.9 to 1.1 mm");
   });

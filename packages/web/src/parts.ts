@@ -36,3 +36,9 @@ export const CASE_PROBLEMS: ScreenEntry = {
   frame: "panel",
   load: () => import("./ui/case-problems.tsx"),
 };
+
+/** Stands above every screen once another tab has written the open case, or a new version has come. */
+export const NEWS: ScreenEntry = {
+  frame: "outside",
+  load: () => import("./ui/case-news.tsx"),
+};

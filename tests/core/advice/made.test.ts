@@ -39,10 +39,28 @@ describe("something mended during a check", () => {
   it("is tried before any further check, with cautions of a running engine", () => {
     const step = repairIn(next(rail, [...PAIR, HIGH], quick).step);
     expect(step).toMatchObject({ repair: "repair.boots-home", isMade: true, opens: [] });
-    expect(step.name).toBe(TRIAL.check.say);
-    expect(step.cautions).toEqual(TRIAL.cautions);
     expect(step.because).toBe(TRIAL.check.because);
     expect(step.cures).toBeGreaterThan(0.02);
+    // Two of four cylinders miss: the engine runs for the trial alone.
+    expect(driveAdvice(rail, [...PAIR, HIGH]).level?.level).toBe("do-not-drive");
+    expect(step.name).toBe(TRIAL.check.resting);
+    expect(step.cautions).toEqual(["short-run", ...TRIAL.cautions]);
+    const free = repairIn(next(rail, [HIGH], quick).step);
+    expect(free.name).toBe(TRIAL.check.say);
+    expect(free.cautions).toEqual(TRIAL.cautions);
+  });
+
+  it("and runs right since then is proven before anything else is looked for", () => {
+    const pushed = (answer: string): Finding[] => [
+      { finding: "connector.push", cylinder: 1, answer },
+      { finding: "connector.lock", cylinder: 1, answer: "clicks" },
+    ];
+    const step = repairIn(next(rail, pushed("cured"), quick).step);
+    expect(step).toMatchObject({ repair: "repair.connector-home", isMade: true });
+    expect(step.because).toBe(TRIAL.cured.because);
+    expect(isTrial(next(rail, pushed("no-change"), quick).step)).toBe(false);
+    const repairs = [{ repair: "repair.connector-home", result: "came-back" as const }];
+    expect(isTrial(next(rail, pushed("cured"), { ...quick, repairs }).step)).toBe(false);
   });
 
   it("is tried once: its result is a finding, and the repair is not offered again", () => {
@@ -94,7 +112,7 @@ describe("something mended during a check", () => {
     expect(repairIn(step("cured"))).toMatchObject({
       repair: "repair.boots-home",
       isMade: true,
-      name: TRIAL.cured.say,
+      name: TRIAL.cured.resting,
     });
     expect(isTrial(step("came-back"))).toBe(false);
   });

@@ -31,6 +31,43 @@ describe("a repair", () => {
     expect(alsoPutRight.map(({ finding }) => finding)).toContain("plug.gap");
   });
 
+  it("asks for nothing beside it that it does itself", () => {
+    const single = profileById("generic.i4.1342.coil-per-plug") as EngineProfile;
+    const found: readonly Finding[] = [
+      { finding: "codes", answer: ["P0303"] },
+      { finding: "boot.look", cylinder: 3, answer: "burn" },
+    ];
+    const beside = (repair: string): readonly string[] =>
+      mend(single, found, { repair, cylinder: 3 }).alsoPutRight.map(({ finding }) => finding);
+    expect(beside("repair.boot-one")).toEqual([]);
+    expect(beside("repair.plug-and-boot")).toEqual([]);
+    expect(beside("repair.coil-single")).toEqual(["boot.look"]);
+    // The boot of another cylinder is not renewed with it.
+    const elsewhere = mend(single, found, { repair: "repair.boot-one", cylinder: 2 });
+    expect(elsewhere.alsoPutRight.map(({ cylinder }) => cylinder)).toEqual([3]);
+  });
+
+  it("is proven in rain or after a night only where the misfire had to do with that", () => {
+    const single = profileById("generic.i4.1342.coil-per-plug") as EngineProfile;
+    const boot: readonly Finding[] = [
+      { finding: "codes", answer: ["P0303"] },
+      { finding: "boot.look", cylinder: 3, answer: "burn" },
+    ];
+    const driven = (...more: Finding[]): readonly string[] =>
+      mend(single, [...boot, ...more], { repair: "repair.boot-one", cylinder: 3 }).proof?.trial.map(
+        ({ regime }) => regime,
+      ) ?? [];
+    expect(driven()).toEqual(["pull", "cruise", "hotIdle"]);
+    expect(driven({ finding: "regime.weather", answer: "wet-only" })).toContain("wet");
+    expect(driven({ finding: "regime.standing", answer: "night" })).toContain("coldStart");
+  });
+
+  it("names no place where there is only one, as at the connector of a rail", () => {
+    expect(mend(rail, PAIR, { repair: "repair.connector-home" }).name).toBe(
+      "Press the coil connector home until it clicks",
+    );
+  });
+
   it("says what is not to be bought yet: dear and unlikely", () => {
     const { notYet } = mend(rail, PAIR, { repair: "repair.connector-home" });
     expect(notYet.length).toBeGreaterThan(0);

@@ -24,6 +24,14 @@ function caseOf(name: string): { engine: EngineProfile; findings: readonly Findi
   return { engine: profileById(engine) as EngineProfile, findings };
 }
 
+/** An answer after which the engine runs right. */
+const isCure = (answers: readonly Finding[]): boolean =>
+  answers.some(
+    ({ finding, answer }) =>
+      (finding === "connector.push" && answer === "cured") ||
+      (finding === "wells-dried" && answer === "yes"),
+  );
+
 describe("the next step", () => {
   it("for a cassette that lost its pairs over bumps is at the connector, with bare hands", () => {
     const { engine, findings } = caseOf("a");
@@ -73,16 +81,38 @@ describe("the next step", () => {
     expect(withheld.filter(({ why }) => why === "rest").length).toBeGreaterThan(0);
   });
 
-  it("tells outcomes that share out the whole, and a leader for each that can happen", () => {
+  it("tells outcomes that share out the whole, and a leader for each that leaves something to find", () => {
     const { checks } = next(rail, PAIR, quick);
     expect(checks.length).toBeGreaterThan(3);
     for (const { check, outcomes } of checks) {
       const sum = outcomes.reduce((total, { probability }) => total + probability, 0);
       expect(sum, check).toBeCloseTo(1, 9);
-      for (const { probability, leader } of outcomes) {
-        if (probability > 0) expect(leader?.probability, check).toBeGreaterThan(0);
+      for (const { answers, probability, leader } of outcomes) {
+        if (probability > 0 && !isCure(answers))
+          expect(leader?.probability, check).toBeGreaterThan(0);
       }
     }
+  });
+
+  it("promises no part after a connector pressed home has cured it: its proof comes next", () => {
+    const { checks } = next(rail, PAIR, quick);
+    const home = checks.find(({ check }) => check === "check.connector-home");
+    const cures = home?.outcomes.filter(({ answers }) => isCure(answers)) ?? [];
+    expect(cures.length).toBeGreaterThan(0);
+    expect(cures.every(({ leader }) => leader === undefined)).toBe(true);
+  });
+
+  it("looks at the connector first where wetting the intake joints is worth no more", () => {
+    const single = profileById("generic.i4.1342.coil-per-plug") as EngineProfile;
+    const since: readonly Finding[] = [
+      { finding: "codes", answer: ["P0303"] },
+      { finding: "complaint.main", answer: "shakes-at-idle" },
+      { finding: "work", answer: ["plugs"] },
+      { finding: "onset", answer: "after-work" },
+    ];
+    const atHand: AtHand = { tools: ["none", "light", "hand tools"], where: "driveway" };
+    const { step } = next(single, since, { atHand, putOff: ["check.coil-swap"] });
+    expect(step).toMatchObject({ kind: "check", check: "check.connector-home", cylinders: [3] });
   });
 
   it("says of each outcome what the ranking says once it has come out so", () => {
@@ -90,6 +120,7 @@ describe("the next step", () => {
     const compared = checks
       .flatMap(({ outcomes }) => outcomes)
       .filter(({ answers, probability }) => answers.length > 0 && probability > 0.03)
+      .filter(({ answers }) => !isCure(answers))
       .filter(({ answers }) => answers.every(({ answer }) => typeof answer === "string"));
     expect(compared.length).toBeGreaterThan(5);
     for (const { answers, leader } of compared) {

@@ -56,6 +56,7 @@ describe("all answers to a choice, given one fault", () => {
   });
 });
 
+/** Told on an exchange of cables, as if that were a look at one moment. */
 describe("a look that waits for a fault which hides", () => {
   const row = KNOWLEDGE.findings.get("swap.lead");
   const fault = KNOWLEDGE.faults.find(({ id }) => id === "lead.leaking");
@@ -68,7 +69,7 @@ describe("a look that waits for a fault which hides", () => {
     [0.5, fault.shows + 0.5 * (1 - fault.shows)],
     [1, 1],
   ])("meets it so much more often: %s", (awaits, meets) => {
-    const { awaits: _, ...still } = row;
+    const still = { ...row, momentary: true };
     const findings = new Map(KNOWLEDGE.findings);
     findings.set(row.id, awaits === undefined ? still : { ...still, awaits });
     const answer = { finding: "swap.lead", answer: "moved", cylinder: 1 };

@@ -11,7 +11,11 @@ import { simulate } from "../../../packages/core/src/physics/simulate.ts";
 import type { SimulatedFaultId } from "../../../packages/core/src/physics/simulated-break.ts";
 import { soundEngine } from "../../../packages/core/src/physics/simulated-engine.ts";
 import { brokenFigures } from "../../../packages/core/src/physics/simulated-figure.ts";
-import { SIMULATED_REGIME_NAMES } from "../../../packages/core/src/physics/simulated-regime.ts";
+import {
+  SIMULATED_REGIME_NAMES,
+  SIMULATED_REGIMES,
+} from "../../../packages/core/src/physics/simulated-regime.ts";
+import { sparkNeeds } from "../../../packages/core/src/physics/simulated-spark.ts";
 import { breakablePlaces, watch } from "../../../packages/core/src/physics/simulated-watch.ts";
 import { randomOf } from "../../../packages/core/src/units/random.ts";
 import { relabelledProfile } from "../../helper/relabel.ts";
@@ -66,6 +70,21 @@ describe("what is watched", () => {
     },
   );
 
+  it("strikes nobody whom the break leaves as it was, and looks where it takes most", () => {
+    const eight = engineOf("generic.v8.18436572.pack");
+    for (const seed of [1, 2, 3, 4, 5, 6]) {
+      const seen = watched(eight, "plug.gap-worn", "leg 3", seed);
+      for (const { struck, share, cycles } of seen.regimes) {
+        expect([[], [2]]).toContainEqual(struck);
+        expect(cycles).toHaveLength(24);
+        for (const c of struck) expect(share[c]).toBeGreaterThan(0.03);
+      }
+      const most = Math.max(...seen.regimes.map(({ share }) => share[2] ?? 0));
+      const worst = seen.regimes.find(({ regime }) => regime === seen.worst);
+      expect(worst?.share[2]).toBeGreaterThanOrEqual(0.9 * most);
+    }
+  });
+
   it("names no figure of an engine in which nothing is broken", () => {
     for (const engine of KINDS)
       for (const km of [100, 30_000, 110_000])
@@ -110,6 +129,34 @@ describe("the circuit of a double coil", () => {
       }
     }
     expect(open).toBeDefined();
+  });
+
+  it("passes no gap by where nothing leaks, however far the coil falls short", () => {
+    for (const seed of [1, 2, 3, 4, 5]) {
+      const rows = watched(SIX, "plug.gap-worn", "leg 1", seed).regimes;
+      const firings = rows.flatMap(({ pair }) => pair);
+      expect(firings.flatMap(({ legs }) => legs.map(({ state }) => state))).not.toContain(
+        "shorted",
+      );
+      for (const { legs, neededV, availableV } of firings)
+        expect(legs.map(({ sparks }) => sparks)).toEqual(
+          legs.map(() => (neededV ?? Number.POSITIVE_INFINITY) <= availableV),
+        );
+    }
+  });
+
+  it("needs more volts for a wider gap with all else the same", () => {
+    // Both published fits (see breakdown.ts) grow with the gap; so must what lies beyond their range.
+    const parts = soundEngine(SIX, 30_000, randomOf(5));
+    for (const way of Object.values(SIMULATED_REGIMES)) {
+      let before = 0;
+      for (let gapM = 0.3e-3; gapM < 2.6e-3; gapM += 0.05e-3) {
+        for (const plug of parts.plugs) plug.gapM = gapM;
+        const needed = sparkNeeds(parts, way).plugV[0] ?? 0;
+        expect(needed).toBeGreaterThan(before);
+        before = needed;
+      }
+    }
   });
 
   it("has one plug of each pair reversed, and both legs add up", () => {

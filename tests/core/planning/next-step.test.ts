@@ -158,3 +158,28 @@ describe("the repair order", () => {
     expect(repairOrder.map(({ cured }) => cured)).toEqual([0.5, 0.3, expect.closeTo(0.2, 12)]);
   });
 });
+
+describe("tests that are worth about the same", () => {
+  // Three faults with a dear repair each; either test tells one of them, for about the same cost.
+  const problem = (cost: number): PlanProblem => ({
+    chance: row(0.4, 0.4, 0.2),
+    tests: [
+      { cost: 1, outcomes: [row(1, 0, 0), row(0, 1, 1)] },
+      { cost, outcomes: [row(0, 1, 0), row(1, 0, 1)] },
+    ],
+    repairs: [
+      { cost: 50, cures: row(1, 0, 0) },
+      { cost: 50, cures: row(0, 1, 0) },
+      { cost: 50, cures: row(0, 0, 1) },
+    ],
+  });
+  const second = (test: number): number => (test === 1 ? 0 : 1);
+  const first = (cost: number, prefer?: (test: number) => number) =>
+    nextStep(problem(cost), undefined, { maxWork: 0, ...(prefer ? { prefer } : {}) }).step;
+
+  it("begin with the one that is preferred, the others with the one that is worth more", () => {
+    expect(first(1.5)).toEqual({ kind: "test", test: 0 });
+    expect(first(1.5, second)).toEqual({ kind: "test", test: 1 });
+    expect(first(15, second)).toEqual({ kind: "test", test: 0 });
+  });
+});

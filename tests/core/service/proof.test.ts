@@ -38,6 +38,16 @@ describe("proofPlan", () => {
     expect(proofPlan(six, bumpy, 0.5).trials).toBe(trialsNeeded(0.5, 0.3 * 0.8));
   });
 
+  it("waits for a night or rain only where that had to do with it, or where nothing else shows it as hard", () => {
+    const pulls = { ...wetFault, regimes: { ...still, pull: 1, wet: 0.8, coldStart: 0.6 } };
+    const driven = (fault: FaultRow, waitsFor?: readonly ("wet" | "coldStart")[]) =>
+      regimesOf(proofPlan(six, fault, 0.5, waitsFor ? { waitsFor } : {}));
+    expect(driven(pulls)).toEqual(["coldStart", "wet", "pull", "cruise", "hotIdle"]);
+    expect(driven(pulls, [])).toEqual(["pull", "cruise", "hotIdle"]);
+    expect(driven(pulls, ["wet"])).toEqual(["wet", "pull", "cruise", "hotIdle"]);
+    expect(driven(wetFault, [])).toEqual(["coldStart", "wet", "cruise", "hotIdle"]);
+  });
+
   it("asks for two drives even of a fault that always shows", () => {
     const hard = { ...wetFault, shows: 1 };
     expect(trialsNeeded(0.5, 1)).toBe(1);

@@ -8,7 +8,7 @@ export interface CheckOutcome {
   /** The answers that make it; empty for "anything else". */
   readonly answers: readonly Finding[];
   readonly probability: number;
-  /** Who would then lead, with its probability. */
+  /** Who would then lead, with its probability; left out where the engine then runs right and is to be proven. */
   readonly leader?: {
     readonly fault: string;
     readonly place: string;

@@ -33,6 +33,8 @@ export function soFar(
 interface Made extends RepairPlace {
   /** True where an answer tells how the engine ran afterwards. */
   readonly isTold: boolean;
+  /** True where that answer says that it runs right. */
+  readonly isCured: boolean;
 }
 
 /** What checks have mended by the way, in the order of the answers. */
@@ -46,12 +48,13 @@ export function madeByChecks({ engine, answered, knowledge }: SoFar): readonly M
     return places(engine, row.at)
       .filter(({ cylinders }) => cylinder === undefined || cylinders.includes(cylinder))
       .map((place) => {
-        const isTold = answered.some(
-          (told) =>
-            told.row.id === made.toldBy &&
-            (told.cylinder === undefined || place.cylinders.includes(told.cylinder)),
+        const told = answered.filter(
+          (each) =>
+            each.row.id === made.toldBy &&
+            (each.cylinder === undefined || place.cylinders.includes(each.cylinder)),
         );
-        return { row, place, isTold };
+        const isCured = told.some((each) => each.options.some((one) => one === made.curedBy));
+        return { row, place, isTold: told.length > 0, isCured };
       });
   });
 }
@@ -71,12 +74,13 @@ export function trialOf(known: SoFar): Trial | undefined {
   };
   const last = repairs.at(-1);
   const noted = repairs.findLast(({ result }) => result === undefined);
-  const made = madeByChecks(known).findLast(
-    (each) => !each.isTold && !isDone(engine, each, repairs),
-  );
+  const made = madeByChecks(known).filter((each) => !isDone(engine, each, repairs));
+  const untried = made.findLast(({ isTold }) => !isTold);
+  const cured = made.findLast(({ isCured }) => isCured);
   return (
     at(noted, "repair") ??
-    (made && { ...made, by: "check" }) ??
+    (untried && { ...untried, by: "check" }) ??
+    (cured && { ...cured, by: "cured" }) ??
     (last?.result === "cured" ? at(last, "cured") : undefined)
   );
 }

@@ -3,19 +3,21 @@
 import { answeredOf } from "../compile/answered.ts";
 import { instanceKey } from "../compile/prior.ts";
 import { cureOf, placeOfRepair } from "../compile/repair.ts";
-import { sayNames } from "../engine/cylinder-name.ts";
+import { nameAt } from "../engine/cylinder-name.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { putRight } from "../explain/company.ts";
 import type { PutRight } from "../explain/ranking.ts";
 import type { Finding, RepairDone } from "../knowledge/answer.ts";
 import { cautionsHere } from "../knowledge/caution.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
+import { PROOF_WAITS } from "../knowledge/proof-drive.ts";
 import type { RepairRow } from "../knowledge/schema.ts";
 import { type ProofPlan, proofPlan } from "../service/proof.ts";
 import { type PutBackLine, putBackList, type ShopUnits } from "../service/put-back.ts";
 import { openingsOf } from "./access.ts";
 import type { NextRepair } from "./advice.ts";
 import { inMinutes, priceOf } from "./at-hand.ts";
+import type { SoFar } from "./made.ts";
 import { type NextOptions, prospectFor } from "./next.ts";
 import { type Prospect, presentIn } from "./outlook.ts";
 import { type RepairHere, repairAt, repairsHere } from "./repair.ts";
@@ -87,11 +89,11 @@ export function mend(
   const isWhole = place.kind === "engine" || place.kind === "set";
   const faults = mendedBy(prospect, here);
   const answered = answeredOf(engine, findings, knowledge);
-  const proof = proofOf(profile, here, faults, knowledge);
+  const proof = proofOf(profile, here, faults, { answered, knowledge });
   return {
     kind: "repair",
     repair: row.id,
-    name: row.name.replace("{at}", sayNames(cylinders)),
+    name: nameAt(row.name, cylinders, engine.names.length),
     cylinders: isWhole ? [] : cylinders,
     opens: opens.filter(({ minutes }) => minutes > 0),
     minutes: opens.reduce((sum, { minutes }) => sum + minutes, row.minutes),
@@ -99,7 +101,10 @@ export function mend(
     cures: here.probability,
     cautions: cautionsHere(row.cautions, atHand.where),
     faults,
-    alsoPutRight: putRight({ engine, answered, findings, knowledge }, partsOf(row, knowledge)),
+    alsoPutRight: putRight({ engine, answered, findings, knowledge }, partsOf(row, knowledge), {
+      id: row.id,
+      cylinders: place.cylinders,
+    }),
     notYet: notYetOf(prospect, repairs, here, (each) =>
       inMinutes(priceOf(each.parts, atHand), atHand),
     ),
@@ -109,19 +114,18 @@ export function mend(
 }
 
 function mendedBy(prospect: Prospect, { row, place }: RepairHere): readonly MendedFault[] {
+  const all = prospect.outlooks[0]?.engine.names ?? [];
   return [...presentIn(prospect, prospect.chance, instanceKey).values()]
     .flatMap(({ instance, probability }) => {
       const works = cureOf(row, place, instance);
       if (works === 0 || probability < FAULT_TOLD) return [];
-      const names = instance.place.cylinders.map(
-        (c) => prospect.outlooks[0]?.engine.names[c] as CylinderName,
-      );
+      const names = instance.place.cylinders.map((c) => all[c] as CylinderName);
       return [
         {
           fault: instance.fault.id,
           place: instance.place.id,
           cylinders: names,
-          name: instance.fault.name.replace("{at}", sayNames(names)),
+          name: nameAt(instance.fault.name, names, all.length),
           probability,
           works,
         },
@@ -152,9 +156,10 @@ function notYetOf(
     .slice(0, NOT_YET_TOLD)
     .map(({ row, place, probability }) => ({
       repair: row.id,
-      name: row.name.replace(
-        "{at}",
-        sayNames(place.cylinders.map((c) => names[c] as CylinderName)),
+      name: nameAt(
+        row.name,
+        place.cylinders.map((c) => names[c] as CylinderName),
+        names.length,
       ),
       cures: probability,
     }));
@@ -168,10 +173,15 @@ function proofOf(
   profile: EngineProfile,
   { probability }: RepairHere,
   [first]: readonly MendedFault[],
-  { faults }: Knowledge,
+  { answered, knowledge }: Pick<SoFar, "answered" | "knowledge">,
 ): ProofPlan | undefined {
-  const row = faults.find(({ id }) => id === first?.fault);
+  const row = knowledge.faults.find(({ id }) => id === first?.fault);
   if (!row) return undefined;
   const belief = Math.min(MOST_BELIEF, Math.max(LEAST_BELIEF, probability));
-  return proofPlan(profile, row, belief, { cylinders: first?.cylinders ?? [] });
+  const waitsFor = PROOF_WAITS.filter(({ told }) =>
+    answered.some(({ row: { id }, options }) =>
+      told.some(({ finding, is }) => finding === id && is.some((each) => options.includes(each))),
+    ),
+  ).map(({ regime }) => regime);
+  return proofPlan(profile, row, belief, { cylinders: first?.cylinders ?? [], waitsFor });
 }

@@ -12,7 +12,7 @@ import { InputError, type Problem } from "../units/problem.ts";
 import type { Next } from "./advice.ts";
 import { checkAtHand } from "./check-at-hand.ts";
 import { provenBySwap, soFar, trialOf } from "./made.ts";
-import { offerOf } from "./offer.ts";
+import { hazardOf, offerOf } from "./offer.ts";
 import { type Prospect, prospectOf } from "./outlook.ts";
 import { sayPlan, sayProven, sayTrial } from "./say-plan.ts";
 
@@ -53,12 +53,13 @@ export function next(
   const offer = offerOf(prospect, { ...known, findings, atHand, open, putOff, level });
   const plan = nextStep(offer.problem, undefined, {
     maxWork: options.maxWork ?? MAX_WORK,
+    prefer: (check) => hazardOf(offer, check),
     ...(isEnough ? { isEnough } : {}),
   });
   const advice = sayPlan(prospect, offer, plan, atHand);
   const trial = trialOf(known);
   // No engine is started that the rules say to stop.
-  if (trial && level !== "stop-now") return { ...advice, step: sayTrial(prospect, trial) };
+  if (trial && level !== "stop-now") return { ...advice, step: sayTrial(prospect, trial, level) };
   const proven = provenBySwap(prospect, known);
   const step = proven && sayProven(prospect, offer, proven, atHand);
   return step ? { ...advice, step } : advice;

@@ -118,6 +118,12 @@ function cautionsOf(row: CheckRow, level: DriveLevel | undefined): readonly stri
     : row.cautions;
 }
 
+/** Of checks that are about as good the one with fewer hazards, then the shorter one: a smaller number. */
+export function hazardOf({ checks, problem }: Offer, check: number): number {
+  const minutes = problem.tests[check]?.cost ?? 0;
+  return (checks[check]?.cautions.length ?? 0) + minutes / (1 + minutes);
+}
+
 function mendableBy({ chance }: Prospect, repairs: readonly RepairHere[]): number {
   return chance.reduce(
     (sum, p, s) => sum + p * repairs.reduce((most, { cures }) => Math.max(most, cures[s] ?? 0), 0),

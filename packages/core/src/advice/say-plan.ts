@@ -1,11 +1,13 @@
 // A plan in terms of this engine: which check at which cylinder, what each outcome would mean.
 import { instanceKey } from "../compile/prior.ts";
-import { sayNames } from "../engine/cylinder-name.ts";
+import { nameAt } from "../engine/cylinder-name.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import type { AtHand } from "../knowledge/answer.ts";
 import { LEAST_MENDABLE, TRIAL_MINUTES } from "../knowledge/at-hand.ts";
 import { cautionsHere } from "../knowledge/caution.ts";
-import { TRIAL } from "../knowledge/made-by-check.ts";
+import { ENGINE_RUNS } from "../knowledge/drive-level.ts";
+import { MADE_BY_CHECK, TRIAL } from "../knowledge/made-by-check.ts";
+import type { DriveLevel } from "../knowledge/schema.ts";
 import type { Plan, Step, TestWorth } from "../planning/problem.ts";
 import type { Opening } from "./access.ts";
 import type { CheckOutcome, Next, NextCheck, NextRepair, NextStep } from "./advice.ts";
@@ -76,17 +78,22 @@ export function stepOf(
 }
 
 /** To run the engine after something that is mended already. */
-export function sayTrial(prospect: Prospect, { row, place, by }: Trial): NextRepair {
+export function sayTrial(
+  prospect: Prospect,
+  { row, place, by }: Trial,
+  level: DriveLevel | undefined,
+): NextRepair {
+  const isShort = level !== undefined && ENGINE_RUNS.short.includes(level);
   return {
     kind: "repair",
     repair: row.id,
-    name: TRIAL[by].say,
+    name: isShort ? TRIAL[by].resting : TRIAL[by].say,
     cylinders: namesAt(prospect, place),
     opens: [],
     minutes: TRIAL_MINUTES,
     partsPrice: 0,
     cures: repairAt(prospect, row, place).probability,
-    cautions: TRIAL.cautions,
+    cautions: isShort ? [ENGINE_RUNS.shortCaution, ...TRIAL.cautions] : TRIAL.cautions,
     isMade: true,
     because: TRIAL[by].because,
   };
@@ -140,7 +147,7 @@ function sayRepair(prospect: Prospect, offer: Offer, repair: number, atHand: AtH
   return {
     kind: "repair",
     repair: row.id,
-    name: row.name.replace("{at}", sayNames(cylinders)),
+    name: nameAt(row.name, cylinders, allNames(prospect).length),
     cylinders: namesAt(prospect, place),
     ...openingWork(offer, access, row.minutes),
     partsPrice: priceOf(row.parts, atHand),
@@ -161,10 +168,18 @@ function openingWork(
   };
 }
 
-/** Who would lead if the check came out so. */
+/** Does one of the answers say that the engine runs right, by what the check set right? */
+function saysCured(answers: Outcome["answers"]): boolean {
+  return MADE_BY_CHECK.some(({ toldBy, curedBy }) =>
+    answers.some(({ finding, answer }) => finding === toldBy && answer === curedBy),
+  );
+}
+
+/** Who would lead if the check came out so; after a cure its proof comes next, whoever leads. */
 function sayOutcome(prospect: Prospect, outcome: Outcome, probability: number): CheckOutcome {
   const { answers, chance } = outcome;
   if (probability <= 0) return { answers, probability: 0 };
+  if (saysCured(answers)) return { answers, probability };
   const after = prospect.chance.map((before, s) => (before * (chance[s] as number)) / probability);
   const present = [...presentIn(prospect, after, instanceKey).values()];
   const [leader] = present.sort((a, b) => b.probability - a.probability);
@@ -176,7 +191,7 @@ function sayOutcome(prospect: Prospect, outcome: Outcome, probability: number): 
     leader: {
       fault: fault.id,
       place: place.id,
-      name: fault.name.replace("{at}", sayNames(namesOf(prospect, place.cylinders))),
+      name: nameAt(fault.name, namesOf(prospect, place.cylinders), allNames(prospect).length),
       probability: leader.probability,
     },
   };
@@ -188,6 +203,10 @@ function namesAt(prospect: Prospect, { kind, cylinders }: RepairPlace["place"]) 
 }
 
 function namesOf(prospect: Prospect, cylinders: readonly number[]): readonly CylinderName[] {
-  const names = prospect.outlooks[0]?.engine.names ?? [];
+  const names = allNames(prospect);
   return cylinders.map((c) => names[c] as CylinderName);
+}
+
+function allNames({ outlooks }: Prospect): readonly CylinderName[] {
+  return outlooks[0]?.engine.names ?? [];
 }

@@ -27,6 +27,15 @@ export function sayNames(names: readonly CylinderName[]): string {
   return head === "" ? names.join("") : `${head} and ${names[names.length - 1]}`;
 }
 
+/**
+ * The name of something at these cylinders, for `{at}` in it. What serves all cylinders of the engine, such as
+ * the one connector of a coil rail, is there once and needs no place.
+ */
+export function nameAt(name: string, names: readonly CylinderName[], ofAll: number): string {
+  const once = names.length === ofAll ? name.replace(/ (of|on) \{at\}/, "") : name;
+  return once.replace("{at}", sayNames(names));
+}
+
 /** Labels with the same letters together, letters as first met, numbers ascending within. */
 function byPrefix(labels: readonly string[]): readonly string[] {
   const prefix = (label: string): string => label.replace(/\d+$/, "");

@@ -30,16 +30,25 @@ export function suspectedParts(
   );
 }
 
-/** What the findings say that a repair of these parts needs beside it. */
+/** A repair and the cylinders (by index) at which it is made. */
+interface Made {
+  readonly id: string;
+  readonly cylinders: readonly number[];
+}
+
+/** What the findings say that a repair of these parts needs beside it, but for what the repair does itself. */
 export function putRight(
   { engine, answered, findings, knowledge }: Found,
   parts: ReadonlySet<string>,
+  repair?: Made,
 ): readonly PutRight[] {
   return answered.flatMap(({ row, options, answer, cylinder }) => {
+    const isHere = cylinder === undefined || repair?.cylinders.includes(cylinder);
     const found = knowledge.company.find(
       (company) =>
         company.finding === row.id &&
         options.includes(company.option) &&
+        !(repair && isHere && company.doneBy?.includes(repair.id)) &&
         company.parts.some((part) => parts.has(part)),
     );
     if (!found) return [];

@@ -7,7 +7,7 @@ import { fits } from "../compile/fits.ts";
 import { type Instance, instanceKey } from "../compile/prior.ts";
 import { checkRepairs } from "../compile/repair.ts";
 import { type CandidateEngine, candidateEngines } from "../engine/candidates.ts";
-import { sayNames } from "../engine/cylinder-name.ts";
+import { nameAt } from "../engine/cylinder-name.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { ambiguityGroups } from "../inference/ambiguity.ts";
@@ -150,7 +150,7 @@ function rankedFault(
     place: place.id,
     cylinders,
     probability,
-    name: fault.name.replace("{at}", sayNames(cylinders)),
+    name: nameAt(fault.name, cylinders, engine.names.length),
     about: fault.about,
     component: compiled.componentKeys[compiled.model.component[number] as number] ?? "",
     mend: fault.mend,

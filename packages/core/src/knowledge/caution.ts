@@ -27,7 +27,7 @@ export const CAUTIONS = [
   },
   {
     id: "hot-parts",
-    say: "Exhaust, plugs and coolant burn. Let the engine cool; never open a hot radiator.",
+    say: "Exhaust, plugs and coolant burn. Let the engine cool, half an hour or more; never open a hot radiator.",
   },
   {
     id: "fuel",

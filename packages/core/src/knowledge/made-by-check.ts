@@ -10,6 +10,8 @@ export interface MadeByCheckRow {
   readonly repairs: readonly string[];
   /** The finding that tells how the engine ran afterwards; without its answer only a start can tell. */
   readonly toldBy?: string;
+  /** The option of `toldBy` that says that it runs right now. */
+  readonly curedBy?: string;
   readonly grounds: Grounds;
 }
 
@@ -27,18 +29,21 @@ export const MADE_BY_CHECK: readonly MadeByCheckRow[] = [
     option: "loose",
     repairs: ["repair.connector-home"],
     toldBy: "connector.push",
+    curedBy: "cured",
     grounds: HABIT,
   },
   {
     finding: "connector.push",
     repairs: ["repair.connector-home"],
     toldBy: "connector.push",
+    curedBy: "cured",
     grounds: HABIT,
   },
   {
     finding: "wells-dried",
     repairs: ["repair.well-dry"],
     toldBy: "wells-dried",
+    curedBy: "yes",
     grounds: HABIT,
   },
   // Whoever fits another rail, pack or coil presses its connector home.
@@ -56,23 +61,29 @@ export const MADE_BY_CHECK: readonly MadeByCheckRow[] = [
   },
 ];
 
-/** What is done with the engine once something was mended, by what is known of it. */
+/** What is done with the engine once something was mended, by what is known of it; `resting`: while it should not run. */
 export const TRIAL = {
   cautions: ["moving-parts", "exhaust-gas"],
   /** A check mended it by the way, and nobody has started the engine since. */
   check: {
     say: "Start the engine and see whether it runs right now, as when the fault shows",
+    resting:
+      "Start the engine for a minute at most, without driving, and see whether it runs right now",
     because:
       "A check has set this right by the way. It may have been the fault, so try before any further check.",
   },
   /** A repair without a result. */
   repair: {
     say: "Start the engine and see whether it runs right now, as when the fault shows",
+    resting:
+      "Start the engine for a minute at most, without driving, and see whether it runs right now",
     because: "This was mended and not tried yet, so try before any further check.",
   },
-  /** The last repair seems to have cured it. */
+  /** The last repair, or what a check set right by the way, seems to have cured it. */
   cured: {
     say: "Prove that it is mended: drive as when the fault shows",
+    resting:
+      "Let it idle for a minute. Only if it stays even and no lamp blinks, prove it on a drive as when the fault shows",
     because:
       "It runs right since this was mended. Only clean drives prove it, so nothing else is looked for.",
   },

@@ -64,6 +64,35 @@ export const ALWAYS_DRIVEN: readonly Regime[] = ["cruise", "hotIdle"];
 /** A regime belongs into the drive when the fault shows at least this part of its hardest there. */
 export const REGIME_COUNTS_FROM = 0.5;
 
+/**
+ * Stretches that must be waited for: a night, or rain. Where the fault shows at least as hard in one that can be
+ * driven at will, they belong into the drive only when an answer has tied the misfire to them.
+ */
+export const PROOF_WAITS: readonly {
+  readonly regime: Regime;
+  readonly told: readonly { readonly finding: string; readonly is: readonly string[] }[];
+}[] = [
+  {
+    regime: "coldStart",
+    told: [
+      {
+        finding: "regime.warmth",
+        is: ["cold-only", "worse-cold", "clears-at-once", "clears-later"],
+      },
+      { finding: "regime.standing", is: ["night"] },
+      { finding: "regime.weather", is: ["cold"] },
+    ],
+  },
+  {
+    regime: "wet",
+    told: [
+      { finding: "regime.weather", is: ["wet-only"] },
+      { finding: "onset", is: ["after-wet"] },
+      { finding: "mist", is: ["yes"] },
+    ],
+  },
+];
+
 /** Rules of the public on-board diagnosis regulations, known here from memory. */
 export const PROOF_RULES = {
   grounds: { basis: "memory", confidence: "medium" } satisfies Grounds,
@@ -92,7 +121,7 @@ export const PROOF_SIGNS: readonly ProofSign[] = [
   { id: "pending", say: "No pending code on two drives in a row." },
   {
     id: "counts",
-    say: "The misfire counts of this drive stay near zero. Not the average over ten drives: it still holds a third of the old fault after ten clean ones.",
+    say: "With a reader that shows them: the misfire counts of this drive stay near zero. Not the average over ten drives: it still holds a third of the old fault after ten clean ones.",
   },
   {
     id: "lamp",

@@ -4,7 +4,7 @@ import type { PutBackRow } from "./schema.ts";
 export const PUT_BACK = [
   {
     id: "well.clean",
-    say: "Blow or wipe the plug well clean and dry. What lies in it falls into the cylinder or leads the spark away.",
+    say: "Blow it clean with glasses on, or wipe it: the plug well must be dry. What lies in it falls into the cylinder or leads the spark away.",
     cautions: ["hot-parts"],
     order: 10,
   },

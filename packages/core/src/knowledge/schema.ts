@@ -383,6 +383,8 @@ export interface CompanyRow {
   readonly option: string;
   /** Parts (see `FaultRow.part.name`) whose repair needs it. */
   readonly parts: readonly string[];
+  /** Ids of repairs that put it right themselves. */
+  readonly doneBy?: readonly string[];
   readonly say: string;
   readonly grounds: Grounds;
 }

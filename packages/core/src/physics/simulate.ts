@@ -31,6 +31,8 @@ export interface SimulatedCase {
   ) => SimulatedFinding["answer"] | undefined;
   readonly parts: SimulatedEngine;
   readonly drive: SimulatedDrive;
+  /** The same engine before it broke. */
+  readonly soundDrive: SimulatedDrive;
 }
 
 /** A car comes in when this share of all strokes is lost in some way of driving: felt by most people. */
@@ -71,7 +73,7 @@ export function simulateIfRuns(
   if (!place) throw new Error(`simulate: ${fault.fault} has no place on this engine.`);
   const found = noticed(engine, row, place, random);
   if (!found) return undefined;
-  const { history, parts, driven } = found;
+  const { history, parts, driven, soundDrive } = found;
   const codes = storeCodes(parts, driven, random);
   const state: SimulatedState = { parts, drive: driven, codes, random };
   const frame = frameOf(codes);
@@ -91,6 +93,7 @@ export function simulateIfRuns(
     observeCheck: (finding, cylinder) => observe(state, finding, cylinder),
     parts,
     drive: driven,
+    soundDrive,
   };
 }
 
@@ -98,6 +101,7 @@ interface Noticed {
   readonly history: SimulatedHistory;
   readonly parts: SimulatedEngine;
   readonly driven: SimulatedDrive;
+  readonly soundDrive: SimulatedDrive;
 }
 
 /** Draws lives, sound engines and breaks until a car comes in that was sound but for the one part. */
@@ -110,10 +114,11 @@ function noticed(
   for (let i = 0; i < MOST_TRIES; i++) {
     const history = drawHistory(row.story, random);
     const parts = soundEngine(engine, history.plugKm, random);
-    if (Object.values(drive(parts, random)).some((stretch) => lost(stretch) > SOUND_LOSS)) continue;
+    const soundDrive = drive(parts, random);
+    if (Object.values(soundDrive).some((stretch) => lost(stretch) > SOUND_LOSS)) continue;
     row.apply(parts, place.cylinders, random);
     const driven = drive(parts, random);
-    if (isBroughtIn(driven)) return { history, parts, driven };
+    if (isBroughtIn(driven)) return { history, parts, driven, soundDrive };
   }
   return undefined;
 }

@@ -39,7 +39,7 @@ const TRIM_END = 0.2;
 const CIRCUIT_SHARE = 0.02;
 
 /** The first seconds after a start are shorter than any window. */
-const COUNTED_REGIMES = SIMULATED_REGIME_NAMES.filter(
+export const COUNTED_REGIMES: readonly SimulatedRegimeName[] = SIMULATED_REGIME_NAMES.filter(
   (name) => name !== "coldStart" && name !== "hotRestart",
 );
 

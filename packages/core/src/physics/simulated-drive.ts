@@ -22,6 +22,8 @@ export interface SimulatedStretch {
   readonly cycles: number;
   /** By cylinder: misses, counted. */
   readonly misses: readonly number[];
+  /** By cycle: who missed in it. */
+  readonly missed: readonly (readonly number[])[];
   /** By cylinder: share of cycles that missed. */
   readonly share: readonly number[];
   /** By cylinder: share of cycles without a spark. */
@@ -79,6 +81,7 @@ function run(
   const burns = charges(parts, regime, mixture);
   const misses = new Array<number>(n).fill(0);
   const darkCount = new Array<number>(n).fill(0);
+  const missed: number[][] = [];
   let blackouts = 0;
   let off: readonly boolean[] = [];
   let isDropped = false;
@@ -88,16 +91,20 @@ function run(
       isDropped = random.uniform() < parts.crankOffHot * regime.warmth;
     }
     const sparks = sparksIn(parts, needs, (coil) => isDropped || off[coil] === true, random);
+    const who: number[] = [];
     sparks.forEach((isLit, c) => {
       if (!isLit) darkCount[c] = (darkCount[c] ?? 0) + 1;
-      if (!isLit || !burns(c, random)) misses[c] = (misses[c] ?? 0) + 1;
+      if (!isLit || !burns(c, random)) who.push(c);
     });
+    for (const c of who) misses[c] = (misses[c] ?? 0) + 1;
+    missed.push(who);
     if (isDropped || off.every(Boolean)) blackouts++;
   }
   const share = misses.map((count) => count / regime.cycles);
   return {
     cycles: regime.cycles,
     misses,
+    missed,
     share,
     dark: darkCount.map((count) => count / regime.cycles),
     unburnt: share.map((s, c) => s * Math.min(2, mixture.fuel[c] ?? 0) * (isDropped ? 0.5 : 1)),

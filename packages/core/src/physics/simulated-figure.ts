@@ -5,6 +5,7 @@ import type { SimulatedEngine, SimulatedPath } from "./simulated-engine.ts";
 /** Which figure of a part, and in what unit. */
 export const BROKEN_FIGURES = [
   "plug.gapM",
+  "plug.edge",
   "plug.arcV",
   "boot.arcV",
   "lead.arcV",
@@ -53,6 +54,8 @@ export interface BrokenFigure {
 const SOUND = { strength: 0.92, dose: 0.97, pumpFlow: 1.4, valveM2: 0.4e-6, ringM2: 0.6e-6 };
 /** Sound plugs have grown by no more. */
 const WORN_M = 0.21e-3;
+/** Nor have their edges rounded further. */
+const WORN_EDGE = 1.12;
 
 /** The figures that are not those of sound parts. */
 export function brokenFigures(parts: SimulatedEngine): readonly BrokenFigure[] {
@@ -101,13 +104,14 @@ function ofPaths(parts: SimulatedEngine): readonly BrokenFigure[] {
 function ofCylinders(parts: SimulatedEngine): readonly BrokenFigure[] {
   const { nominalGapM } = parts;
   return parts.engine.names.flatMap((_, c) => {
-    const { gapM = nominalGapM, shuntOhm = Infinity } = parts.plugs[c] ?? {};
+    const { gapM = nominalGapM, edge = 1, shuntOhm = Infinity } = parts.plugs[c] ?? {};
     const { dose = 1, leakKgS = 0 } = parts.injectors[c] ?? {};
     const { runnerM2 = 0, valveM2 = 0, ringM2 = 0 } = parts.cylinders[c] ?? {};
     const water = parts.wellWater[c] ?? 0;
     const isOff = gapM > nominalGapM + WORN_M || gapM < nominalGapM;
     return [
       ...of([c], "plug.gapM", gapM, isOff),
+      ...of([c], "plug.edge", edge, edge > WORN_EDGE),
       ...of([c], "plug.shuntOhm", shuntOhm, shuntOhm < Infinity),
       ...of([c], "well.water", water, water > 0),
       ...of([c], "injector.dose", dose, dose < SOUND.dose),

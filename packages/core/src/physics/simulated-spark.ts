@@ -174,8 +174,10 @@ function legOf(
 ): Leg {
   const breakV = needs.breakV[c] ?? 0;
   const leaks = plugV > (needs.arcV[c] ?? Infinity);
-  // Soot drains the swing before the gap breaks; the current then flows without a spark.
-  const drains = plugV > shunted(parts, needs, c, coilV);
+  // Soot drains the swing before the gap breaks; the current then flows without a spark. Past a clean nose
+  // nothing flows, however far the coil falls short.
+  const reachedV = shunted(parts, needs, c, coilV);
+  const drains = reachedV < coilV && plugV > reachedV;
   if (leaks || drains) return { plugV, state: "shorted" };
   if (breakV === 0) return { plugV, state: "sound" };
   return Number.isFinite(breakV) ? { plugV, state: "open", breakV } : { plugV, state: "open" };

@@ -7,7 +7,7 @@ import { type CrankRhythm, crankRhythm } from "./crank-rhythm.ts";
 import { IDLING_SIX } from "./crank-torque.ts";
 import { type SimulatedFault, SOUND_LOSS, simulatedFaults, simulateIfRuns } from "./simulate.ts";
 import { SIMULATED_BREAKS, type SimulatedFaultId } from "./simulated-break.ts";
-import { type SimulatedCodes, storeCodes } from "./simulated-code.ts";
+import { COUNTED_REGIMES, type SimulatedCodes, storeCodes } from "./simulated-code.ts";
 import type { SimulatedDrive, SimulatedStretch } from "./simulated-drive.ts";
 import type { SimulatedEngine } from "./simulated-engine.ts";
 import { type BrokenFigure, brokenFigures } from "./simulated-figure.ts";
@@ -17,7 +17,6 @@ import {
   SIMULATED_REGIMES,
   type SimulatedRegimeName,
 } from "./simulated-regime.ts";
-import { lost } from "./simulated-sense.ts";
 
 /** A place where something can be broken, and what can be broken there. */
 export interface BreakablePlace {
@@ -34,6 +33,16 @@ export interface WatchedRegime {
   readonly dark: readonly number[];
   /** Cycles in which no coil fired at all. */
   readonly blackout: number;
+  /** Who misses clearly more than before the break. */
+  readonly struck: readonly number[];
+  /** Some cycles in a row, those most like the whole stretch: who missed in each. */
+  readonly cycles: readonly (readonly number[])[];
+  /** By cylinder: air over what burning needs; `Infinity` without fuel. */
+  readonly lambda: readonly number[];
+  /** What the control unit adds to the fuel of all, −0.25..0.25. */
+  readonly trim: number;
+  /** False in the first seconds after a start, which are shorter than any window of the monitor. */
+  readonly isCounted: boolean;
   /** The double coil of the broken place, at the firing of each of its cylinders; empty without one. */
   readonly pair: readonly PairFiring[];
   readonly shake: WatchedShake;
@@ -41,9 +50,9 @@ export interface WatchedRegime {
 
 /** A cycle to look at. */
 export interface WatchedShake {
-  /** Who misses in the cycle that is looked at. */
+  /** Who misses in the cycle that is looked at; nobody also where by chance it is all together, a jerk without rhythm. */
   readonly missing: readonly number[];
-  /** They miss in more than half of all cycles, so the rhythm holds; else the cycle is one of many. */
+  /** They miss in all cycles or nearly, so the rhythm holds; else the cycle is one of many. */
   readonly isSteady: boolean;
   readonly rhythm: CrankRhythm;
 }
@@ -60,7 +69,7 @@ export interface Watched {
   readonly place: Place;
   readonly broken: readonly BrokenFigure[];
   readonly regimes: readonly WatchedRegime[];
-  /** Where most strokes are lost; a warm idle where it is as bad as any. */
+  /** Where the break takes most strokes; a warm idle where it is as bad as any. */
   readonly worst: SimulatedRegimeName;
   /** By how many of the units store it, most first. */
   readonly codes: readonly OfUnits<string>[];
@@ -72,8 +81,12 @@ export interface Watched {
 
 /** Control units asked, each by another maker. */
 const UNITS = 20;
-/** Misses more often than not, as the simulator's driver calls a rhythm steady. */
-const STEADY = 0.5;
+/** With fewer misses in a hundred than 95 strokes that burn break the rhythm, and it is chance that is felt. */
+const STEADY = 0.95;
+/** A warm idle that loses this share of the most that is lost anywhere is as good to watch. */
+const AS_BAD = 0.9;
+/** Cycles in a row that are shown: at idle about four seconds. */
+const SHOWN_CYCLES = 24;
 
 /** Every place of an engine at which the simulator can break something. */
 export function breakablePlaces(engine: Engine): readonly BreakablePlace[] {
@@ -93,14 +106,16 @@ export function watch(engine: Engine, fault: SimulatedFault, seed: number): Watc
   const random = randomOf(seed);
   const broken = simulateIfRuns(engine, fault, random);
   if (!broken) return undefined;
-  const { parts, drive, place } = broken;
+  const { parts, drive, soundDrive, place } = broken;
   const units = Array.from({ length: UNITS }, () => storeCodes(parts, drive, random));
   return {
     fault: fault.fault,
     place,
     broken: brokenFigures(parts),
-    regimes: SIMULATED_REGIME_NAMES.map((name) => watched(parts, place, name, drive[name])),
-    worst: worstOf(drive),
+    regimes: SIMULATED_REGIME_NAMES.map((name) =>
+      watched(parts, place, name, { now: drive[name], sound: soundDrive[name] }),
+    ),
+    worst: worstOf(drive, soundDrive),
     codes: tally(units.flatMap(({ codes }) => codes)),
     lamps: tally(units.map(({ lamp }) => lamp)),
     counts: units[0]?.counts ?? [],
@@ -112,26 +127,53 @@ function watched(
   parts: SimulatedEngine,
   place: Place,
   regime: SimulatedRegimeName,
-  stretch: SimulatedStretch,
+  { now, sound }: { readonly now: SimulatedStretch; readonly sound: SimulatedStretch },
 ): WatchedRegime {
   const way = SIMULATED_REGIMES[regime];
   const coil = parts.engine.groups[parts.engine.groupOf[place.cylinders[0] ?? 0] ?? 0] ?? [];
   return {
     regime,
-    share: stretch.share,
-    dark: stretch.dark,
-    blackout: stretch.blackout,
+    share: now.share,
+    dark: now.dark,
+    blackout: now.blackout,
+    struck: struckIn(now, sound),
+    cycles: mostLikeAll(now),
+    lambda: now.mixture.lambda,
+    trim: now.mixture.trim,
+    isCounted: COUNTED_REGIMES.includes(regime),
     pair: coil.flatMap((c) => pairFiring(parts, way, c) ?? []),
-    shake: shakeOf(parts.engine, stretch.share),
+    shake: shakeOf(parts.engine, now, struckIn(now, sound)),
   };
 }
 
-/** Those who miss more often than not; else the one who misses most. */
-function shakeOf(engine: Engine, share: readonly number[]): WatchedShake {
-  const most = Math.max(...share);
-  const steady = [...share.keys()].filter((c) => (share[c] ?? 0) > STEADY);
-  const one = most > SOUND_LOSS ? [share.indexOf(most)] : [];
-  const missing = steady.length > 0 ? steady : one;
+/** Beyond three standard deviations of the difference between two counts, at least by what is usual. */
+function struckIn(now: SimulatedStretch, sound: SimulatedStretch): readonly number[] {
+  return [...now.share.keys()].filter((c) => {
+    const before = sound.share[c] ?? 0;
+    const p = Math.max(before, SOUND_LOSS);
+    const deviation = Math.sqrt((2 * p * (1 - p)) / now.cycles);
+    return (now.share[c] ?? 0) - before > Math.max(SOUND_LOSS, 3 * deviation);
+  });
+}
+
+function mostLikeAll({ missed }: SimulatedStretch): readonly (readonly number[])[] {
+  const count = (cycles: readonly (readonly number[])[]): number => cycles.flat().length;
+  const usual = (count(missed) * SHOWN_CYCLES) / missed.length;
+  const windows = Array.from({ length: missed.length - SHOWN_CYCLES + 1 }, (_, i) =>
+    missed.slice(i, i + SHOWN_CYCLES),
+  );
+  const off = windows.map((cycles) => Math.abs(count(cycles) - usual));
+  return windows[off.indexOf(Math.min(...off))] ?? [];
+}
+
+/** Those of the struck who always miss; else who misses in the most frequent of the cycles in which any does. */
+function shakeOf(
+  engine: Engine,
+  { share, missed }: SimulatedStretch,
+  struck: readonly number[],
+): WatchedShake {
+  const steady = struck.filter((c) => (share[c] ?? 0) >= STEADY);
+  const missing = steady.length > 0 ? steady : usualMisses(engine, missed, struck);
   return {
     missing,
     isSteady: steady.length > 0,
@@ -139,10 +181,28 @@ function shakeOf(engine: Engine, share: readonly number[]): WatchedShake {
   };
 }
 
-/** Where as much is lost at a warm idle as anywhere, there: it is where a hand feels it. */
-function worstOf(drive: SimulatedDrive): SimulatedRegimeName {
-  const most = SIMULATED_REGIME_NAMES.reduce((a, b) => (lost(drive[b]) > lost(drive[a]) ? b : a));
-  return lost(drive.hotIdle) > lost(drive[most]) - SOUND_LOSS ? "hotIdle" : most;
+function usualMisses(
+  engine: Engine,
+  missed: readonly (readonly number[])[],
+  struck: readonly number[],
+): readonly number[] {
+  const counts = new Map<string, number>();
+  for (const cycle of missed) {
+    const who = cycle.filter((c) => struck.includes(c));
+    if (who.length === 0) continue;
+    counts.set(who.join(), (counts.get(who.join()) ?? 0) + 1);
+  }
+  const [usual] = [...counts].sort(([, a], [, b]) => b - a);
+  const who = usual?.[0].split(",").map(Number) ?? [];
+  return who.length < engine.names.length ? who : [];
+}
+
+/** Where about as much is lost by the break at a warm idle as anywhere, there: it is where a hand feels it. */
+function worstOf(drive: SimulatedDrive, sound: SimulatedDrive): SimulatedRegimeName {
+  const taken = (name: SimulatedRegimeName): number =>
+    struckIn(drive[name], sound[name]).reduce((sum, c) => sum + (drive[name].share[c] ?? 0), 0);
+  const most = SIMULATED_REGIME_NAMES.reduce((a, b) => (taken(b) > taken(a) ? b : a));
+  return taken("hotIdle") >= AS_BAD * taken(most) ? "hotIdle" : most;
 }
 
 function tally<T extends string>(list: readonly T[]): readonly OfUnits<T>[] {

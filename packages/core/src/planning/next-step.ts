@@ -29,6 +29,11 @@ import { NEVER, type Tables, tablesOf } from "./tables.ts";
 const MAX_WORK = 100_000;
 /** Plans whose costs differ by less than this share are equally good. */
 const EQUAL = 1e-10;
+/**
+ * From this part of the worth of the best test on, another is about as good: a search that ends early finds most
+ * of that worth behind whichever it went into first.
+ */
+const AS_WORTHY = 0.9;
 
 /**
  * The next step of the cheapest plan found, from nothing done yet or from what is known by now. Given
@@ -43,12 +48,12 @@ export function nextStep(
   const search = searchFrom(tables, state);
   const { maxWork = MAX_WORK, isEnough } = options;
   const isOver = (): boolean => search.work >= maxWork || isEnough?.() === true;
-  think(search, isOver);
+  const rival = options.prefer && preferred(search, options.prefer);
+  think(search, isOver, rival);
   if (options.settleTies) settleTies(search, isOver);
-  const best = bestMove(search);
+  const best = asGood(search, rival, bestMove(search));
   const { root, first, slack } = search;
-  const untested = first.filter(({ step }) => step.kind !== "test").map(upperOf);
-  const untestedCost = untested.length > 0 ? Math.min(...untested) : root.upper;
+  const untestedCost = costUntested(search);
   return {
     step: best?.step,
     ties: first.filter((move) => isBest(search, move)).map(({ step }) => step),
@@ -65,18 +70,51 @@ export function nextStep(
 /**
  * Walks until the bounds meet or it is enough. Bold walks find good plans soon, careful ones prove them;
  * a careful one weighs up every step of a situation, so it waits until it takes no more than half.
+ * `begin`: the first step of the first walk.
  */
-function think(search: Search, isOver: () => boolean): void {
+function think(search: Search, isOver: () => boolean, begin: Move | undefined): void {
   const usual = search.work;
   let ahead = 0;
+  let via = begin;
   while (doubt(search.root) > search.slack) {
     if (isOver()) return;
     const before = search.work;
     const isBold = ahead < usual;
-    walk(search, isBold, isOver);
+    walk(search, isBold, isOver, via);
+    via = undefined;
     const spent = search.work - before + 1;
     ahead += isBold ? spent : -spent;
   }
+}
+
+/** Cheapest plan found that begins with something else than a test. */
+function costUntested({ first, root }: Search): number {
+  const untested = first.filter(({ step }) => step.kind !== "test").map(upperOf);
+  return untested.length > 0 ? Math.min(...untested) : root.upper;
+}
+
+/** What a plan may cost at most to be about as good as the best, which costs `least`. */
+function stillGood(search: Search, least: number): number {
+  return least + (1 - AS_WORTHY) * Math.max(0, costUntested(search) - least);
+}
+
+/** The preferred one of the tests that, one look ahead, are worth about as much as the best. */
+function preferred(search: Search, prefer: (test: number) => number): Move | undefined {
+  const most = stillGood(search, search.root.upper);
+  const byPreference = search.first
+    .flatMap((move) =>
+      move.step.kind === "test" && upperOf(move) <= most
+        ? [{ move, rank: prefer(move.step.test) }]
+        : [],
+    )
+    .sort((a, b) => a.rank - b.rank);
+  return byPreference[0]?.move;
+}
+
+/** The preferred test instead of the best one, where looking further left it about as good. */
+function asGood(search: Search, rival: Move | undefined, best: Move | undefined) {
+  if (rival === undefined || best?.step.kind !== "test") return best;
+  return upperOf(rival) <= stillGood(search, search.root.upper) ? rival : best;
 }
 
 /** Walks on through first steps that might turn out to be as good as the best. */

@@ -91,6 +91,11 @@ export interface PlanOptions {
   readonly maxWork?: number;
   /** Also settle which other first steps are exactly as good (default false). */
   readonly settleTies?: boolean;
+  /**
+   * By test: of those worth about as much as the best (nine tenths of it), the one with the smallest number
+   * comes first. Left out: the one worth most, by however little.
+   */
+  readonly prefer?: (test: number) => number;
 }
 
 /** What to do next, and why. */

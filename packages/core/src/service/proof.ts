@@ -10,6 +10,7 @@ import {
   PROOF_RULES,
   PROOF_SIGNS,
   PROOF_STEPS,
+  PROOF_WAITS,
   type ProofSign,
   type ProofStep,
   REGIME_COUNTS_FROM,
@@ -23,6 +24,8 @@ export interface ProofOptions extends TrialOptions {
   readonly cylinders?: readonly CylinderName[];
   /** Highest misfire count of any cylinder in the ten-drive average, as read before the repair. */
   readonly averageCount?: number;
+  /** Regimes of `PROOF_WAITS` that the misfire had to do with; left out: nothing is known of that. */
+  readonly waitsFor?: readonly Regime[];
 }
 
 export interface ProofPlan {
@@ -59,7 +62,7 @@ export function proofPlan(
   belief: number,
   options: ProofOptions = {},
 ): ProofPlan {
-  const { cylinders = [], averageCount } = options;
+  const { cylinders = [], averageCount, waitsFor } = options;
   const ofProfile = checkProfile(profile);
   const fault = typeof of === "string" ? FAULTS.find(({ id }) => id === of) : of;
   const names = ofProfile.length > 0 ? cylinders : cylinderNames(profile);
@@ -72,7 +75,7 @@ export function proofPlan(
       : [badAverage(averageCount)]),
   ];
   if (!fault || problems.length > 0) throw new InputError(problems);
-  const driven = regimesOf(fault);
+  const driven = regimesOf(fault, waitsFor);
   const showChance = fault.shows * Math.max(...driven.map((regime) => fault.regimes[regime]));
   const needed = trialsNeeded(belief, showChance, options);
   // A code must fail on two drives before it is stored: one drive alone proves nothing of codes.
@@ -145,11 +148,27 @@ export function proofResult(
   };
 }
 
-/** Regimes in which the fault shows about as hard as it can, and those that every drive holds. */
-function regimesOf({ regimes }: FaultRow): readonly Regime[] {
+/**
+ * Regimes in which the fault shows about as hard as it can, and those that every drive holds; a night or rain
+ * only where the misfire had to do with it, or where nothing else shows the fault as hard.
+ */
+function regimesOf(
+  { regimes }: FaultRow,
+  waitsFor: readonly Regime[] | undefined,
+): readonly Regime[] {
   const hardest = Math.max(...Object.values(regimes));
+  const waits = PROOF_WAITS.map(({ regime }) => regime);
+  const atWill = PROOF_STEPS.map(({ regime }) => regime).filter((each) => !waits.includes(each));
+  const hardestAtWill = Math.max(...atWill.map((regime) => regimes[regime]));
+  const isIdle = (regime: Regime): boolean =>
+    waitsFor !== undefined &&
+    waits.includes(regime) &&
+    !waitsFor.includes(regime) &&
+    regimes[regime] <= hardestAtWill;
   return PROOF_STEPS.map(({ regime }) => regime).filter(
-    (regime) => ALWAYS_DRIVEN.includes(regime) || regimes[regime] >= REGIME_COUNTS_FROM * hardest,
+    (regime) =>
+      ALWAYS_DRIVEN.includes(regime) ||
+      (regimes[regime] >= REGIME_COUNTS_FROM * hardest && !isIdle(regime)),
   );
 }
 

@@ -7,7 +7,7 @@ import { Disc } from "./disc.tsx";
 import { BARE, type Look, Mark, placeId } from "./mark.tsx";
 
 export function Block({ engine, look = BARE }: { engine: Engine; look?: Look }): VNode {
-  const { width, height, at } = blockPlan(engine);
+  const { width, height, at, arms } = blockPlan(engine);
   return (
     <svg
       class="block"
@@ -16,6 +16,7 @@ export function Block({ engine, look = BARE }: { engine: Engine; look?: Look }):
       height={height}
       aria-hidden="true"
     >
+      <path class="arms" d={arms} />
       {engine.banks.map((bank) => {
         const [first, last] = [at[bank[0] ?? 0], at[bank[bank.length - 1] ?? 0]];
         const reach = BLOCK.disc + 8;

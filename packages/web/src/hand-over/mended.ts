@@ -9,11 +9,18 @@ import { type AnswerLine, sayRepair } from "./summary.ts";
 
 const rows = new Map<string, RepairRow>(REPAIRS.map((row) => [row.id, row]));
 
-/** In the order in which it was done, then the proving drives of the last that cured. */
-export function mendedLines(doc: CaseDocument, engine: Engine): readonly AnswerLine[] {
+/**
+ * In the order in which it was done, then the proving drives of the last that cured. `isVague`: the engine is one
+ * of several that it may be.
+ */
+export function mendedLines(
+  doc: CaseDocument,
+  engine: Engine,
+  isVague = false,
+): readonly AnswerLine[] {
   const repairs = doc.repairs ?? [];
   const done = repairs.map((repair) => ({
-    asked: `${sayRepair(repair, rows.get(repair.repair), engine)}:`,
+    asked: `${sayRepair(repair, rows.get(repair.repair), engine, isVague)}:`,
     answer: repair.result ? SHEET.results[repair.result] : SHEET.notTried,
   }));
   return [...done, ...driveLines(doc, repairs)];

@@ -5,6 +5,7 @@ import {
   type Engine,
   type EngineProfile,
   type Ranking,
+  sayProbability,
   wearReport,
 } from "@half-order/core";
 import type { CaseDocument } from "@half-order/core/wire";
@@ -12,13 +13,18 @@ import type { ComponentChildren, VNode } from "preact";
 import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
 import type { Look } from "../diagram/mark.tsx";
+import { courseOf, type Said } from "../record/course.ts";
+import { sayDue } from "../record/due.ts";
+import { nextAfter } from "../record/plan.ts";
 import { checkRow, findingRow } from "../state/catalogue.ts";
 import { seemsMended } from "../state/mended.ts";
+import { drawnOrder, orderOf } from "../state/order.ts";
 import { faultWords, hasAllFindings } from "../state/prose.ts";
-import { sayProfile } from "../text/answer.ts";
+import { sayOrder, sayProfile } from "../text/answer.ts";
 import { LAZY, NAME, RANKING } from "../text/en.ts";
 import { SHEET } from "../text/en-hand-over.ts";
-import { Bar } from "../ui/chance.tsx";
+import { DIAL } from "../text/en-picture.ts";
+import { Bar, sayPercent } from "../ui/chance.tsx";
 import { mendedLines } from "./mended.ts";
 import {
   type AnswerLine,
@@ -32,7 +38,12 @@ import {
 
 export interface SheetProps {
   readonly doc: CaseDocument;
+  /** As it is known, which may be without its firing order. */
+  readonly profile: EngineProfile;
+  /** The engine that is drawn. */
   readonly engine: Engine;
+  /** True where it is one of several that it may be. */
+  readonly isVague: boolean;
   /** `undefined` while it is weighed. */
   readonly ranking: Ranking | undefined;
   readonly look: Look;
@@ -40,12 +51,14 @@ export interface SheetProps {
   readonly changed: number;
   /** Whether one may drive, in a line. */
   readonly driving?: string;
+  /** What was said of the plugs that went in after the last record. */
+  readonly said?: Said | undefined;
   /** Stands beside the findings on paper, e.g. the way back into the case. */
   readonly children?: ComponentChildren;
 }
 
 export function Sheet(props: SheetProps): VNode {
-  const { doc, engine, ranking, look, children } = props;
+  const { doc, engine, isVague, ranking, look, children } = props;
   // Rows that are not whole yet would be without their questions.
   const lines = hasAllFindings() ? answerLines(doc.findings, findingRow, engine) : undefined;
   return (
@@ -56,6 +69,11 @@ export function Sheet(props: SheetProps): VNode {
           <Dial engine={engine} look={look} />
           <Block engine={engine} look={look} />
           <p class="fine">{SHEET.dial}</p>
+          {isVague && (
+            <p class="fine">
+              <b>{DIAL.vague}</b> {DIAL.drawnAs(sayOrder(orderOf(engine)), chanceOf(props))}
+            </p>
+          )}
         </div>
         <section>
           <h2>{SHEET.does}</h2>
@@ -74,9 +92,9 @@ export function Sheet(props: SheetProps): VNode {
         </section>
         <section>
           <h2>{SHEET.mended}</h2>
-          <Lines of={mendedLines(doc, engine)} />
+          <Lines of={mendedLines(doc, engine, isVague)} />
         </section>
-        <LastPlugs doc={doc} profile={engine.profile} />
+        <LastPlugs {...props} />
       </div>
       <section class="sheet-care">
         <h2>{SHEET.cautions}</h2>
@@ -93,9 +111,10 @@ function likelyTitle({ findings, repairs = [] }: CaseDocument): string {
   return seemsMended(repairs) ? RANKING.was : SHEET.remains;
 }
 
-function SheetHead({ doc, engine, changed, driving }: SheetProps): VNode {
+function SheetHead(props: SheetProps): VNode {
+  const { doc, profile, isVague, ranking, changed, driving } = props;
   const name = sayProfile(doc.engine);
-  const facts = engineLine(doc, engine.profile);
+  const facts = engineLine(doc, profile);
   return (
     <header class="sheet-head">
       <p class="fine">
@@ -103,6 +122,11 @@ function SheetHead({ doc, engine, changed, driving }: SheetProps): VNode {
       </p>
       <h2 class="title">{doc.title ?? name}</h2>
       {facts && <p>{facts}</p>}
+      {isVague && (
+        <p>
+          <b>{DIAL.vague}</b> {ranking && sayLikeliest(ranking)}
+        </p>
+      )}
       {doc.note && (
         <p>
           <b>{SHEET.note}:</b> {doc.note}
@@ -116,6 +140,20 @@ function SheetHead({ doc, engine, changed, driving }: SheetProps): VNode {
       {doc.closed && <p>{SHEET.closed(sayMoment(doc.closed))}</p>}
     </header>
   );
+}
+
+function sayLikeliest({ orders = [] }: Ranking): string {
+  const [first] = orders;
+  if (!first) return "";
+  const { firingOrder, probability } = first;
+  const words = sayProbability(probability);
+  return SHEET.likeliestOrder(sayOrder(firingOrder), words, sayPercent(probability));
+}
+
+/** Of the order that is drawn, in words and in numbers. */
+function chanceOf({ ranking, engine }: SheetProps): string | undefined {
+  const order = drawnOrder(ranking, engine);
+  return order && `${sayProbability(order.probability)}, ${sayPercent(order.probability)}`;
 }
 
 /** The day of a moment as the locale writes it; as it is written where it is none. */
@@ -189,13 +227,19 @@ function Lines({ of }: { of: readonly AnswerLine[] | undefined }): VNode {
 }
 
 /** Nothing while no set has come out, or where the last record is of another engine. */
-function LastPlugs({ doc, profile }: { doc: CaseDocument; profile: EngineProfile }): VNode | null {
-  const record = doc.records?.at(-1);
+function LastPlugs({ doc, profile, said = {} }: SheetProps): VNode | null {
+  const records = doc.records ?? [];
+  const record = records.at(-1);
   if (!record || !hasAllFindings() || checkRecord(profile, record).length > 0) return null;
+  const report = wearReport(profile, record);
+  const next = nextAfter(profile, record, report, courseOf(said, record, records));
+  const due = next ? sayDue(next) : "";
   return (
     <section>
       <h2>{SHEET.plugs}</h2>
-      <Lines of={[plugLine(record, wearReport(profile, record))]} />
+      <Lines
+        of={[plugLine(record, report), ...(due === "" ? [] : [{ asked: SHEET.next, answer: due }])]}
+      />
     </section>
   );
 }

@@ -145,13 +145,18 @@ function likelyLine(key: string, name: string, probability: number): LikelyLine 
   return { key, name, isEach: false, probability, words, number };
 }
 
-/** A repair as it was done here: "Renew the coil of 2 and 5". */
+/**
+ * A repair as it was done here: "Renew the coil of 2 and 5". `isVague`: the engine is one of several that it may be,
+ * so nobody can say which cylinders share a coil.
+ */
 export function sayRepair(
   { repair, cylinder }: RepairDone,
   row: RepairRow | undefined,
   engine: Engine,
+  isVague = false,
 ): string {
-  const place = cylinder === undefined ? "" : list(cylindersOf(row, cylinder, engine));
+  const at = isVague && row?.at === "coil" ? undefined : row;
+  const place = cylinder === undefined ? "" : list(cylindersOf(at, cylinder, engine));
   const name = row?.name ?? repair;
   if (name.includes("{at}")) return name.replace("{at}", place);
   return place === "" ? name : `${name} (${LEDGER.cylinder(place)})`;
@@ -185,11 +190,12 @@ export function cautionsOf(
 
 /** The last set of plugs that came out: when, with which gaps and looks, and what that points to. */
 export function plugLine(record: PlugRecord, report: WearReport): AnswerLine {
-  const plugs = record.plugs.flatMap(({ cylinder, gapMm, look }) => {
+  const plugs = record.plugs.flatMap(({ cylinder, gapMm, look, torqueNm }) => {
     const isApart = report.lines.some((line) => line.cylinder === cylinder && line.isOutlier);
     const seen = [
       ...(gapMm === undefined ? [] : [sayQuantity(gapMm, "gap")]),
       ...(look === undefined ? [] : [sayLook(look)]),
+      ...(torqueNm === undefined ? [] : [WEAR.torque(sayQuantity(torqueNm, "torque"))]),
     ];
     const apart = isApart ? ` (${WEAR.standsApart})` : "";
     return seen.length > 0 ? [`${cylinder}: ${seen.join(", ")}${apart}`] : [];

@@ -1,38 +1,31 @@
-// What does the broken engine sound like? One beat for each stroke that burns, at the angle at which it fires;
-// only the rhythm is physics, the beat itself is a plain thump.
+// What does the broken engine sound like? One beat for each stroke that burns, at the angle at which it fires,
+// in the cycles as they were driven; only the rhythm is physics, the beat itself is a plain thump.
 import type { Engine } from "@half-order/core";
 import type { WatchedRegime } from "@half-order/core/physics";
 
 const CYCLE_DEG = 720;
 
-/** Seconds from the start at which a stroke burns, over so many cycles. */
-export function beatTimes(engine: Engine, now: WatchedRegime, cycles: number): readonly number[] {
-  const { meanRpm } = now.shake.rhythm;
-  const cycleS = 120 / meanRpm;
-  // Each cylinder misses as often as it does, spread evenly: no chance is needed to hear it.
-  const owed = engine.names.map(() => 0.5);
-  return Array.from({ length: cycles }, (_, cycle) => cycle)
-    .flatMap((cycle) =>
-      engine.order.flatMap((c) => {
-        owed[c] = (owed[c] ?? 0) + (now.share[c] ?? 0);
-        if ((owed[c] ?? 0) < 1) return [cycleS * (cycle + (engine.angles[c] ?? 0) / CYCLE_DEG)];
-        owed[c] = (owed[c] ?? 0) - 1;
-        return [];
-      }),
+/** Seconds from the start at which a stroke burns, over the cycles that are shown. */
+export function beatTimes(engine: Engine, { cycles, shake }: WatchedRegime): readonly number[] {
+  const cycleS = 120 / shake.rhythm.meanRpm;
+  return cycles
+    .flatMap((missed, cycle) =>
+      engine.order
+        .filter((c) => !missed.includes(c))
+        .map((c) => cycleS * (cycle + (engine.angles[c] ?? 0) / CYCLE_DEG)),
     )
     .sort((a, b) => a - b);
 }
 
-const CYCLES = 24;
 const LEAD_S = 0.1;
 const BEAT = { startHz: 140, endHz: 60, seconds: 0.07, loudness: 0.4 } as const;
 
-/** Plays some cycles and stops by itself; `onEnd` is called when it has, or was stopped. */
+/** Plays the cycles and stops by itself; `onEnd` is called when it has, or was stopped. */
 export function playBeats(engine: Engine, now: WatchedRegime, onEnd: () => void): () => void {
   const context = new AudioContext();
   const start = context.currentTime + LEAD_S;
-  for (const at of beatTimes(engine, now, CYCLES)) thump(context, start + at);
-  const seconds = LEAD_S + (CYCLES * 120) / now.shake.rhythm.meanRpm;
+  for (const at of beatTimes(engine, now)) thump(context, start + at);
+  const seconds = LEAD_S + (now.cycles.length * 120) / now.shake.rhythm.meanRpm;
   const stop = (): void => {
     clearTimeout(timer);
     // A context that is closed already refuses to be closed.

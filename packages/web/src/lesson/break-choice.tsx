@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import { LESSON } from "../text/en-lesson.ts";
 import { breakAgain, choice, lessonEngine, spot, spots, takeFault, takeSpot } from "./lesson.ts";
 import { Select } from "./select.tsx";
-import { saySpot } from "./words.ts";
+import { sayKind, saySpot } from "./words.ts";
 
 export function BreakChoice(): VNode | null {
   const engine = lessonEngine.value;
@@ -15,7 +15,7 @@ export function BreakChoice(): VNode | null {
     <>
       <Select label={LESSON.where} value={here.id} onPick={takeSpot}>
         {kinds.map((kind) => (
-          <optgroup key={kind} label={LESSON.groups[kind]}>
+          <optgroup key={kind} label={sayKind(engine, kind)}>
             {spots.value
               .filter((each) => each.kind === kind)
               .map((each) => (
@@ -45,10 +45,13 @@ export function BreakChoice(): VNode | null {
 export function BreakAgain(): VNode | null {
   if (!choice.value) return null;
   return (
-    <p>
-      <button type="button" class="quiet" onClick={breakAgain}>
-        {LESSON.again}
-      </button>
-    </p>
+    <div>
+      <p>
+        <button type="button" class="quiet" onClick={breakAgain}>
+          {LESSON.again}
+        </button>
+      </p>
+      <p class="fine">{LESSON.againHelp}</p>
+    </div>
   );
 }

@@ -1,7 +1,7 @@
 // Where does the current of a double coil go? Through both plugs in series, drawn and in words, for either of
 // its cylinders about to fire.
 import type { Engine } from "@half-order/core";
-import type { PairFiring, PairLeg, WatchedRegime } from "@half-order/core/physics";
+import type { PairFiring, PairLeg, Place, WatchedRegime } from "@half-order/core/physics";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { LESSON } from "../text/en-lesson.ts";
@@ -15,16 +15,20 @@ import {
   WINDING,
 } from "./circuit-geometry.ts";
 import { namesOf } from "./spot.ts";
+import { firstTurn } from "./turn.ts";
 import { hundredth } from "./words.ts";
 
 interface CircuitProps {
   readonly engine: Engine;
   readonly now: WatchedRegime;
+  /** Where it is broken. */
+  readonly place: Place;
 }
 
-export function Circuit({ engine, now }: CircuitProps): VNode {
-  const [turn, setTurn] = useState(0);
-  const firing = now.pair[turn] ?? now.pair[0];
+/** Opens on the cylinder at which it is broken; where that is no single one, on the one that misses most. */
+export function Circuit({ engine, now, place }: CircuitProps): VNode {
+  const [turn, setTurn] = useState<number | undefined>(undefined);
+  const firing = now.pair[turn ?? firstTurn(now, place)];
   return (
     <section class="lesson-part">
       <h2>{LESSON.circuit}</h2>
@@ -144,6 +148,7 @@ function InWords({ engine, firing }: FiringProps): VNode {
           ? LESSON.noLoop(availableV)
           : LESSON.together(neededV, availableV, neededV <= availableV)}
       </li>
+      {neededV !== undefined && legs.some(isBroken) && <li>{LESSON.bothJump}</li>}
     </ul>
   );
 }

@@ -3,7 +3,7 @@ import type { Engine } from "@half-order/core";
 import type { Watched } from "@half-order/core/physics";
 import type { VNode } from "preact";
 import { LESSON } from "../text/en-lesson.ts";
-import { sayCode } from "./words.ts";
+import { sayCode, sayUnnamed } from "./words.ts";
 
 interface CodesProps {
   readonly engine: Engine;
@@ -36,6 +36,9 @@ export function Codes({ engine, seen }: CodesProps): VNode {
           </div>
         ))}
       </dl>
+      {sayUnnamed(engine, seen).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       <h3 class="minor">{LESSON.counters}</h3>
       <ul class="lesson-counters">
         {seen.counts.map((count, c) => (

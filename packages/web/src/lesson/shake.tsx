@@ -3,14 +3,13 @@
 import type { Engine } from "@half-order/core";
 import type { WatchedRegime } from "@half-order/core/physics";
 import type { VNode } from "preact";
-import { list } from "../text/en.ts";
 import { LESSON } from "../text/en-lesson.ts";
+import { Cycles } from "./cycles.tsx";
 import { Hearing } from "./hearing.tsx";
 import { angleDeg } from "./lesson.ts";
-import { namesOf } from "./spot.ts";
 import { TRACE, tracePlan } from "./trace-geometry.ts";
 import { Turning } from "./turning.tsx";
-import { hundredth, sayBeat } from "./words.ts";
+import { hundredth, sayBeat, sayDrawn } from "./words.ts";
 
 export interface ShakeProps {
   readonly engine: Engine;
@@ -21,9 +20,12 @@ export function Shake({ engine, now }: ShakeProps): VNode {
   return (
     <section class="lesson-part">
       <h2>{LESSON.shake}</h2>
-      <p class="help">{LESSON.traceHelp}</p>
+      <p class="help">
+        {LESSON.traceHelp} {LESSON.inRegime(LESSON.regimes[now.regime])}
+      </p>
       <Trace engine={engine} now={now} />
       <Turning engine={engine} now={now} />
+      <Cycles engine={engine} now={now} />
       <Hearing engine={engine} now={now} />
       <InWords engine={engine} now={now} />
       <Orders now={now} />
@@ -70,25 +72,24 @@ function Trace({ engine, now }: ShakeProps): VNode {
   );
 }
 
+/** What is said with one decimal. */
+const LEAST_RPM = 0.05;
+
 function InWords({ engine, now }: ShakeProps): VNode {
   const { shake, blackout } = now;
-  const { missing, isSteady, rhythm } = shake;
-  const who = list(namesOf(engine, missing));
+  const { missing, rhythm } = shake;
   const beat = sayBeat(shake);
   const hz = rhythm.orders.find(({ order }) => order === rhythm.shakes)?.hz;
   // Of many cylinders the one before still pushes, and a gap may only slow the gain.
   const lost = rhythm.strokes.filter(
-    ({ cylinder, gainRpm }) => missing.includes(cylinder) && gainRpm < 0,
+    ({ cylinder, gainRpm }) => missing.includes(cylinder) && gainRpm < -LEAST_RPM,
   );
   return (
     <div class="lesson-words" role="status">
-      {beat === undefined && <p>{LESSON.trace.none}</p>}
-      {beat !== undefined && (
-        <p>
-          {isSteady ? LESSON.trace.steady(who, missing.length) : LESSON.trace.seldom(who)} {beat}{" "}
-          {hz !== undefined && LESSON.hertz(hz, rhythm.meanRpm)}
-        </p>
-      )}
+      <p>
+        {sayDrawn(engine, now) ?? LESSON.trace.none} {beat}{" "}
+        {beat !== undefined && hz !== undefined && LESSON.hertz(hz, rhythm.meanRpm)}
+      </p>
       {lost.length > 0 && (
         <ul class="lesson-says">
           {lost.map(({ cylinder, gainRpm }) => (

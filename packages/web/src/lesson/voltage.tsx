@@ -13,7 +13,7 @@ import { sayQuantity } from "../state/unit.ts";
 import { LESSON } from "../text/en-lesson.ts";
 import { Option } from "../ui/option.tsx";
 import { Slider } from "./slider.tsx";
-import { VOLTAGE, voltagePlan } from "./voltage-geometry.ts";
+import { gapSteps, VOLTAGE, voltagePlan } from "./voltage-geometry.ts";
 
 interface VoltageProps {
   readonly ignition: IgnitionKind;
@@ -55,12 +55,13 @@ interface SlidersProps {
 }
 
 function Sliders({ setting, hasPairs, move }: SlidersProps): VNode {
+  const { stepM, rangeM } = gapSteps();
   return (
     <>
       <Slider
         label={LESSON.gap}
-        range={SPARK_RANGE.gapM}
-        step={0.02e-3}
+        range={rangeM}
+        step={stepM}
         value={setting.gapM}
         says={sayGap(setting.gapM)}
         onMove={(gapM) => move({ gapM })}
@@ -167,7 +168,7 @@ function InWords({ budget }: { budget: BudgetCurve }): VNode {
       <p>
         {firesToM === undefined ? LESSON.firesNever : LESSON.firesTo(sayGap(firesToM))}{" "}
         {failsFromM === undefined
-          ? LESSON.failsNever(sayGap(SPARK_RANGE.gapM[1]))
+          ? LESSON.failsNever(sayGap(gapSteps().rangeM[1]))
           : LESSON.failsFrom(sayGap(failsFromM))}
       </p>
     </div>

@@ -16,9 +16,10 @@ export function Manual({ profile }: { profile: EngineProfile }): VNode {
     const next: Figures = value === undefined ? rest : { ...rest, [field]: value };
     changeEngine({ ...profile, figures: next });
   };
-  const isKnown = plugGapMm && (serviceKm ?? serviceMonths) !== undefined;
+  // As it was when it was come upon: what is filled in meanwhile does not fold it away under the hand.
+  const [isOpen] = useState(!(plugGapMm && (serviceKm ?? serviceMonths) !== undefined));
   return (
-    <details class="manual" open={!isKnown}>
+    <details class="manual" open={isOpen}>
       <summary>{MANUAL.title}</summary>
       <p class="help">{MANUAL.help}</p>
       <GapRange range={plugGapMm} onChange={(range) => set("plugGapMm", range)} />

@@ -10,14 +10,14 @@ import {
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { openCase } from "../state/case.ts";
-import { sayAbout } from "../state/unit.ts";
 import { sayProfile } from "../text/answer.ts";
 import { NEXT } from "../text/en-record.ts";
 import { Option } from "../ui/option.tsx";
 import { Problems } from "../ui/problems.tsx";
 import { QuantityField } from "../ui/quantity-field.tsx";
-import { sayDay } from "./day.ts";
-import { fittedDay, nextAfter, paceOf, type WentIn } from "./plan.ts";
+import { allSaid, courseOf, keepSaid, type Said } from "./course.ts";
+import { sayDistance, sayDue } from "./due.ts";
+import { nextAfter } from "./plan.ts";
 import { saveFile } from "./save.ts";
 
 interface NextPlugsProps {
@@ -28,12 +28,18 @@ interface NextPlugsProps {
 }
 
 export function NextPlugs({ profile, record, records, report }: NextPlugsProps): VNode {
-  const [wentIn, setWentIn] = useState<WentIn>("new");
-  const [typedPace, setPace] = useState<number | undefined>();
-  const [typedDay, setDay] = useState("");
-  const kmPerYear = typedPace ?? paceOf(records);
-  const fittedOn = typedDay || fittedDay(record, records, kmPerYear);
-  const next = guarded(() => nextAfter(profile, record, report, { wentIn, kmPerYear, fittedOn }));
+  const caseId = openCase.value?.id ?? "";
+  const [said, setSaid] = useState<Said>(() => allSaid(caseId)[record.when] ?? {});
+  // On what is there at the tap, which may come before the last one is drawn.
+  const say = (more: Said): void =>
+    setSaid((now) => {
+      const all = { ...now, ...more };
+      keepSaid(caseId, record.when, all);
+      return all;
+    });
+  const course = courseOf(said, record, records);
+  const { wentIn, kmPerYear, fittedOn } = course;
+  const next = guarded(() => nextAfter(profile, record, report, course));
   return (
     <section class="next-plugs">
       <h2>{NEXT.title}</h2>
@@ -44,7 +50,7 @@ export function NextPlugs({ profile, record, records, report }: NextPlugsProps):
             key={each}
             say={NEXT.wentInWords[each]}
             isGiven={wentIn === each}
-            onClick={() => setWentIn(each)}
+            onClick={() => say({ wentIn: each })}
           />
         ))}
       </fieldset>
@@ -53,7 +59,7 @@ export function NextPlugs({ profile, record, records, report }: NextPlugsProps):
         help={NEXT.paceHelp}
         quantity="distance"
         value={kmPerYear}
-        onChange={setPace}
+        onChange={(typed) => say({ kmPerYear: typed })}
         within={[1, 1_000_000]}
       />
       {wentIn === "same" && (
@@ -64,7 +70,7 @@ export function NextPlugs({ profile, record, records, report }: NextPlugsProps):
               type="date"
               value={fittedOn ?? ""}
               max={record.when}
-              onChange={(event) => setDay(event.currentTarget.value)}
+              onChange={(event) => say({ fittedOn: event.currentTarget.value })}
             />
           </label>
         </div>
@@ -72,7 +78,7 @@ export function NextPlugs({ profile, record, records, report }: NextPlugsProps):
       {next instanceof InputError ? (
         <Problems title={NEXT.cannot} of={next.problems} />
       ) : (
-        <Due next={next} profile={profile} />
+        <Due next={next} profile={profile} isAsked={wentIn === undefined} />
       )}
     </section>
   );
@@ -90,18 +96,20 @@ function guarded(work: () => NextService | undefined): NextService | undefined |
 interface DueProps {
   readonly next: NextService | undefined;
   readonly profile: EngineProfile;
+  /** True while it is not said what went in. */
+  readonly isAsked: boolean;
 }
 
-function Due({ next, profile }: DueProps): VNode {
+function Due({ next, profile, isAsked }: DueProps): VNode {
+  if (isAsked) return <p class="help">{NEXT.sayFirst}</p>;
   if (!next || (next.atKm === undefined && next.onDay === undefined)) {
     return <p class="help">{NEXT.unknown}</p>;
   }
-  const { atKm, dueOn, by } = next;
-  const at = atKm === undefined ? undefined : sayAbout(atKm, "distance", 4);
-  const words = [at && NEXT.at(at), dueOn && NEXT.on(sayDay(dueOn))].filter(Boolean).join(", ");
+  const { dueOn, by } = next;
+  const at = sayDistance(next);
   return (
     <div class="due">
-      <p class="act">{words}</p>
+      <p class="act">{sayDue(next)}</p>
       <p class="help">
         {at && dueOn && NEXT.whichever} {by && NEXT.by[by]}
       </p>

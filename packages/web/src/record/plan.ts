@@ -41,16 +41,17 @@ export function fittedDay(
   return new Date(Date.parse(record.when) - days * DAY_MS).toISOString().slice(0, 10);
 }
 
-interface Course {
-  readonly wentIn: WentIn;
+export interface Course {
+  /** Left out while nobody has said. */
+  readonly wentIn: WentIn | undefined;
   readonly kmPerYear: number | undefined;
   /** The day on which the same plugs first went in. */
   readonly fittedOn: string | undefined;
 }
 
 /**
- * The next service after a record; `undefined` where the day is not known from which to count. New plugs
- * are taken to wear as the old ones did.
+ * The next service after a record; `undefined` where it is not known what went in, or from which day to count.
+ * New plugs are taken to wear as the old ones did.
  */
 export function nextAfter(
   profile: EngineProfile,
@@ -58,6 +59,7 @@ export function nextAfter(
   { distanceKm, limitInKm }: WearReport,
   { wentIn, kmPerYear, fittedOn }: Course,
 ): NextService | undefined {
+  if (wentIn === undefined) return undefined;
   const pace = kmPerYear === undefined ? {} : { kmPerYear };
   if (wentIn === "new") {
     const life =

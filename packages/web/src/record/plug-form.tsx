@@ -14,7 +14,8 @@ interface PlugFormProps {
   readonly draft: Draft;
   readonly inHand: CylinderName;
   readonly onChange: (edit: Edit) => void;
-  readonly onTake: (cylinder: CylinderName) => void;
+  /** False where the plug in hand is not done with. */
+  readonly onTake: (cylinder: CylinderName) => boolean;
   /** Stands between the fields and the looks, e.g. a photo. */
   readonly children: VNode;
 }
@@ -89,7 +90,7 @@ export function PlugForm(props: PlugFormProps): VNode {
           type="button"
           class="option"
           onClick={() => {
-            onTake(next);
+            if (!onTake(next)) return;
             setSpread(false);
             // Its fields stand above; whoever cannot see that is taken there.
             heading.current?.focus();

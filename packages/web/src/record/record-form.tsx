@@ -1,13 +1,15 @@
 // A record while it is written: the day and the distances, then plug after plug.
 import { type CylinderName, checkRecord, type Engine } from "@half-order/core";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { inOrder, PlugRow } from "../diagram/plug-picker.tsx";
+import { isClosed } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
 import { RECORD } from "../text/en-record.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Problems } from "../ui/problems.tsx";
 import { QuantityField } from "../ui/quantity-field.tsx";
+import { goToWrong } from "../ui/wrong-field.ts";
 import { draft, isDraftKept, keepRecord, records } from "./book.ts";
 import { sayDay, today } from "./day.ts";
 import {
@@ -38,6 +40,13 @@ interface RecordFormProps {
 export function RecordForm({ engine, caseId, photos, onKeep }: RecordFormProps): VNode {
   const [inHand, setInHand] = useState<CylinderName>(inOrder(engine)[0] ?? 1);
   const now = draft.value;
+  const form = useRef<HTMLElement>(null);
+  // A plug goes out of the hand, and a record is kept, only once what is typed is right: else it would be lost.
+  const take = (cylinder: CylinderName): boolean => {
+    if (goToWrong(form.current?.querySelector(".plug-form"))) return false;
+    setInHand(cylinder);
+    return true;
+  };
   // On what is there at the tap, which may come before the last entry is drawn.
   const set = (edit: Edit): void => {
     draft.value = edit(draft.value);
@@ -46,14 +55,14 @@ export function RecordForm({ engine, caseId, photos, onKeep }: RecordFormProps):
     now.plugs.map((plug) => [plug.cylinder, { look: asLook(plug.look) }] as const),
   );
   return (
-    <section class="record-form">
+    <section class="record-form" ref={form}>
       <h2>{now.was === undefined ? RECORD.new : RECORD.change(sayDay(now.was))}</h2>
       <section class="record-care" aria-label={RECORD.cautions}>
         <Cautions ids={checkRow("check.plugs-out")?.cautions ?? []} />
       </section>
       <Distances draft={now} onChange={set} />
-      <PlugRow engine={engine} plugs={drawn} inHand={inHand} onTake={setInHand} />
-      <PlugForm engine={engine} draft={now} inHand={inHand} onChange={set} onTake={setInHand}>
+      <PlugRow engine={engine} plugs={drawn} inHand={inHand} onTake={take} />
+      <PlugForm engine={engine} draft={now} inHand={inHand} onChange={set} onTake={take}>
         <PhotoField
           key={inHand}
           at={{ caseId, day: now.was ?? DRAFT_DAY, cylinder: inHand }}
@@ -61,7 +70,12 @@ export function RecordForm({ engine, caseId, photos, onKeep }: RecordFormProps):
           onChange={photos.set}
         />
       </PlugForm>
-      <Keep engine={engine} photos={photos} onKeep={onKeep} />
+      <Keep
+        engine={engine}
+        photos={photos}
+        onKeep={onKeep}
+        isHeld={() => goToWrong(form.current)}
+      />
     </section>
   );
 }
@@ -116,12 +130,19 @@ function Distances({ draft: now, onChange }: DistancesProps): VNode {
   );
 }
 
-function Keep({ engine, photos, onKeep }: Omit<RecordFormProps, "caseId">): VNode {
+interface KeepProps extends Omit<RecordFormProps, "caseId"> {
+  /** True while a field is wrong; takes the hand there. */
+  readonly isHeld: () => boolean;
+}
+
+function Keep({ engine, photos, onKeep, isHeld }: KeepProps): VNode {
   const [isTried, setTried] = useState(false);
-  const [isFinding, setFinding] = useState(true);
+  // What is found on an engine that is mended says nothing of what was wrong with it.
+  const [isFinding, setFinding] = useState(!isClosed.value);
   const reading = readingOf(draft.value, engine);
   const keep = async (): Promise<void> => {
     const now = draft.value;
+    if (isHeld()) return;
     setTried(true);
     if ("problems" in reading) return;
     const { record } = reading;

@@ -2,6 +2,7 @@
 import {
   convert,
   type EngineProfile,
+  type Figures,
   InputError,
   type PlugEntry,
   type PlugRecord,
@@ -20,6 +21,7 @@ import { sayDay } from "./day.ts";
 import { sayLook } from "./look.ts";
 import { Manual } from "./manual.tsx";
 import { NextPlugs } from "./next-plugs.tsx";
+import { sayOver } from "./over.ts";
 import { WearChart, WearKey } from "./wear-chart.tsx";
 
 interface ReportProps {
@@ -38,7 +40,7 @@ export function Report({ profile, record, records }: ReportProps): VNode {
   return (
     <section class="report">
       <h2>{WEAR.title(sayDay(record.when))}</h2>
-      <Wear report={report} plugs={record.plugs} />
+      <Wear report={report} record={record} range={profile.figures?.plugGapMm} />
       <Manual profile={profile} />
       <NextPlugs profile={profile} record={record} records={records} report={report} />
     </section>
@@ -56,11 +58,13 @@ function reportOf(profile: EngineProfile, record: PlugRecord): WearReport | Inpu
 
 interface WearProps {
   readonly report: WearReport;
-  /** All plugs of the record, also those whose gap was not measured. */
-  readonly plugs: readonly PlugEntry[];
+  readonly record: PlugRecord;
+  /** The gap that the manual gives for a new plug. */
+  readonly range: Figures["plugGapMm"];
 }
 
-function Wear({ report, plugs }: WearProps): VNode {
+function Wear({ report, record, range }: WearProps): VNode {
+  const { plugs } = record;
   if (report.lines.length === 0) {
     return (
       <>
@@ -75,12 +79,13 @@ function Wear({ report, plugs }: WearProps): VNode {
       <figure class="wear">
         <WearChart report={report} />
         <figcaption>
-          <WearKey report={report} />
+          <WearKey report={report} range={range} isFreshKnown={record.newGapMm !== undefined} />
         </figcaption>
       </figure>
+      {range && <p>{sayOver(report, range)}</p>}
       {apart.length > 0 && (
         <p class="wear-apart">
-          <strong>{WEAR.apart(list(apart))}</strong> {report.isFew && WEAR.few}
+          <strong>{WEAR.apart(list(apart), apart.length)}</strong> {report.isFew && WEAR.few}
         </p>
       )}
       {report.patterns.map(({ id, say, look }) => (
@@ -95,9 +100,15 @@ function Wear({ report, plugs }: WearProps): VNode {
   );
 }
 
-function WearTable({ report: { lines, limitMm }, plugs }: WearProps): VNode | null {
+interface WearTableProps {
+  readonly report: WearReport;
+  /** All plugs of the record, also those whose gap was not measured. */
+  readonly plugs: readonly PlugEntry[];
+}
+
+function WearTable({ report: { lines, limitMm }, plugs }: WearTableProps): VNode | null {
   const choice = units.value;
-  const rows = plugs.filter(({ gapMm, look }) => gapMm !== undefined || look !== undefined);
+  const rows = plugs.filter((plug) => Object.keys(plug).length > 1);
   const hasRate = lines.some(({ mmPer10000Km }) => mmPer10000Km !== undefined);
   const hasLimit = limitMm !== undefined && hasRate;
   if (rows.length === 0) return null;
@@ -117,7 +128,7 @@ function WearTable({ report: { lines, limitMm }, plugs }: WearProps): VNode | nu
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ cylinder, gapMm, look }) => {
+          {rows.map(({ cylinder, gapMm, look, torqueNm, part }) => {
             const line = lines.find((each) => each.cylinder === cylinder);
             return (
               <tr key={cylinder}>
@@ -125,6 +136,10 @@ function WearTable({ report: { lines, limitMm }, plugs }: WearProps): VNode | nu
                   {cylinder}
                   {look !== undefined && <small>{sayLook(look)}</small>}
                   {line?.isOutlier && <small>{WEAR.standsApart}</small>}
+                  {torqueNm !== undefined && (
+                    <small>{WEAR.torque(sayQuantity(torqueNm, "torque"))}</small>
+                  )}
+                  {part !== undefined && <small>{part}</small>}
                 </th>
                 <td>{gapMm === undefined ? WEAR.unknown : sayQuantity(gapMm, "gap")}</td>
                 {hasRate && <td>{line ? sayRate(line) : WEAR.unknown}</td>}

@@ -1,7 +1,7 @@
 // The gaps of one set of plugs side by side: where they began, where the limit is, which one stands apart.
-import type { WearReport } from "@half-order/core";
+import type { Figures, WearReport } from "@half-order/core";
 import type { VNode } from "preact";
-import { sayFigure, toUnit, units } from "../state/unit.ts";
+import { sayFigure, sayQuantity, toUnit, units } from "../state/unit.ts";
 import { WEAR } from "../text/en-record.ts";
 import { CHART, chartPlan } from "./chart-geometry.ts";
 
@@ -65,27 +65,42 @@ export function WearChart({ report }: { report: WearReport }): VNode | null {
   );
 }
 
-/** What the lines of the chart mean, as far as they are drawn. */
-export function WearKey({ report }: { report: WearReport }): VNode {
-  const isApart = report.lines.some(({ isOutlier }) => isOutlier);
-  const rows: readonly (readonly [boolean, string, string])[] = [
-    [report.newGapMm !== undefined, "M2 10H34", "wear-fresh"],
-    [report.limitMm !== undefined, "M2 10H34", "wear-limit"],
-    [report.usualMm !== undefined, "M2 3H34V17H2Z", "wear-usual"],
-    [isApart, "M18 2l8 8-8 8-8-8z", "wear-mark is-apart"],
+interface WearKeyProps {
+  readonly report: WearReport;
+  /** The gap that the manual gives for a new plug. */
+  readonly range: Figures["plugGapMm"];
+  /** Whether the record itself says with which gap they went in. */
+  readonly isFreshKnown: boolean;
+}
+
+/** What the lines of the chart mean and where they come from, as far as they are drawn. */
+export function WearKey({ report, range, isFreshKnown }: WearKeyProps): VNode {
+  const { lines, newGapMm, limitMm, usualMm } = report;
+  const isApart = lines.some(({ isOutlier }) => isOutlier);
+  const fresh = isFreshKnown ? WEAR.key.fresh : WEAR.key.freshOfManual;
+  const rows: readonly (readonly [string | false | undefined, string, string])[] = [
+    [newGapMm !== undefined && fresh(sayQuantity(newGapMm, "gap")), "M2 10H34", "wear-fresh"],
+    [range && limitMm !== undefined && sayLimit(limitMm, range[1]), "M2 10H34", "wear-limit"],
+    [usualMm && WEAR.key.usual, "M2 3H34V17H2Z", "wear-usual"],
+    [isApart && WEAR.key.apart, "M18 2l8 8-8 8-8-8z", "wear-mark is-apart"],
   ];
   return (
     <ul class="wear-key">
-      {rows.map(([isDrawn, d, kind], i) =>
-        isDrawn ? (
+      {rows.map(([words, d, kind]) =>
+        words ? (
           <li key={kind}>
             <svg viewBox="0 0 36 20" aria-hidden="true">
               <path class={kind} d={d} />
             </svg>
-            {WEAR.key[i]}
+            {words}
           </li>
         ) : null,
       )}
     </ul>
   );
+}
+
+function sayLimit(limitMm: number, widestMm: number): string {
+  const percent = Math.round((limitMm / widestMm - 1) * 100);
+  return WEAR.key.limit(sayQuantity(limitMm, "gap"), percent);
 }

@@ -2,6 +2,7 @@
 import type { DriveAdvice, DriveRuleRow, LimpHome } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
+import { CASE_PROBLEMS } from "../parts.ts";
 import { repairs } from "../state/case.ts";
 import {
   drive,
@@ -12,16 +13,18 @@ import {
 } from "../state/drive.ts";
 import { inUnits } from "../state/figure.ts";
 import { seemsMended } from "../state/mended.ts";
+import { problems } from "../state/thinking.ts";
 import { sayAbout, toUnit, units } from "../state/unit.ts";
 import { isDesk } from "../state/view.ts";
-import { askFrom } from "../state/way.ts";
-import { LAZY, list } from "../text/en.ts";
+import { askFrom, backAddress } from "../state/way.ts";
+import { LAZY, list, QUESTION } from "../text/en.ts";
 import { DRIVE } from "../text/en-drive.ts";
 import { DRIVE_IN_FULL } from "../text/en-drive-in-full.ts";
 import { GROUNDS } from "../text/en-ranking.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Sign } from "../ui/drive-answer.tsx";
 import { Heading } from "../ui/heading.tsx";
+import { Lazy } from "../ui/lazy.tsx";
 import { Ordered, Part, Plain } from "../ui/repair-part.tsx";
 
 function Drive(): VNode {
@@ -47,6 +50,16 @@ function Drive(): VNode {
       </div>
       {now && (isInFull.value ? <Whole of={now} /> : <Soon of={now} />)}
       {isDriveUnknown.value && <p class="caution">{DRIVE.unknown}</p>}
+      {isDesk.value ? (
+        <p>
+          <a class="act-link" href={backAddress()}>
+            {QUESTION.back}
+          </a>
+        </p>
+      ) : (
+        // On a desk it stands beside this, in the place of the ranking.
+        problems.value.length > 0 && <Lazy entry={CASE_PROBLEMS} />
+      )}
     </section>
   );
 }
@@ -75,11 +88,7 @@ function Whole({ of }: { of: DriveAdvice }): VNode {
     <>
       {of.ask && <AskLamp isKnown={level !== undefined} finding={of.ask} />}
       {!level && <p class="help">{DRIVE_IN_FULL.nothingMore}</p>}
-      {seemsMended(repairs.value) && (
-        <p>
-          {DRIVE.before} {DRIVE.beforeMore}
-        </p>
-      )}
+      {seemsMended(repairs.value) && <p>{DRIVE_IN_FULL.before}</p>}
       <Cautions ids={of.cautions} isShort={of.level !== undefined} />
       {level && (
         <Part title={DRIVE_IN_FULL.steps}>

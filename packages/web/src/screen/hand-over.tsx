@@ -3,7 +3,8 @@ import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { QrSquare, Share, useCaseLink } from "../hand-over/share.tsx";
 import { Sheet } from "../hand-over/sheet.tsx";
-import { openCase } from "../state/case.ts";
+import { allSaid } from "../record/course.ts";
+import { engines, openCase, profile } from "../state/case.ts";
 import { drive, followDrive } from "../state/drive.ts";
 import { seemsMended } from "../state/mended.ts";
 import { saveCaseFile } from "../state/save-file.ts";
@@ -23,7 +24,9 @@ function HandOver(): VNode | null {
   useEffect(followDrive, []);
   // What was answered before the repair tells of another engine.
   const driving = seemsMended(kept?.doc.repairs ?? []) ? DRIVE.repaired : drive.value?.level?.say;
-  if (!kept || !engine) return null;
+  const known = profile.value;
+  if (!kept || !engine || !known) return null;
+  const lastDay = kept.doc.records?.at(-1)?.when ?? "";
   return (
     <section class="hand-over">
       <div class="hand-over-ways">
@@ -43,7 +46,10 @@ function HandOver(): VNode | null {
       </div>
       <Sheet
         doc={kept.doc}
+        profile={known}
         engine={engine}
+        isVague={engines.value.length > 1}
+        said={allSaid(kept.id)[lastDay]}
         ranking={isWeighing.value ? undefined : ranking.value}
         look={look.value}
         changed={kept.changed}

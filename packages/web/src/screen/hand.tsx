@@ -5,7 +5,7 @@ import { useState } from "preact/hooks";
 import { openCase } from "../state/case.ts";
 import { chooseHand, hand, isHandKept } from "../state/hand.ts";
 import { hasPort, setPort } from "../state/port.ts";
-import { at } from "../state/route.ts";
+import { at, path } from "../state/route.ts";
 import { CHECK } from "../text/en-check.ts";
 import { HAND } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
@@ -75,11 +75,18 @@ function Hand(): VNode {
       </Group>
       <Prices now={now} />
       <p class="fine">{isHandKept.value ? HAND.kept : HAND.notKept}</p>
-      <a class="option is-finish" href={openCase.value ? at("ranking") : at()}>
+      <a class="option is-finish" href={backFrom()}>
         {HAND.done}
       </a>
     </section>
   );
+}
+
+/** To where it was reached from, where the address says so. */
+function backFrom(): string {
+  const [, ...from] = path.value;
+  if (from.length > 0) return at(...from);
+  return openCase.value ? at("ranking") : at();
 }
 
 /** Of the open case, or of whoever begins the next. */

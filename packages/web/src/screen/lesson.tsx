@@ -13,9 +13,9 @@ import { Regimes } from "../lesson/regimes.tsx";
 import { Shake } from "../lesson/shake.tsx";
 import { hasPairs } from "../lesson/spot.ts";
 import { Voltage } from "../lesson/voltage.tsx";
-import { sayBroken } from "../lesson/words.ts";
+import { sayBroken, saySize } from "../lesson/words.ts";
 import { path } from "../state/route.ts";
-import { LESSON } from "../text/en-lesson.ts";
+import { LESSON, type ModelFigures } from "../text/en-lesson.ts";
 import { Heading } from "../ui/heading.tsx";
 import "../style/lesson.css";
 
@@ -41,7 +41,7 @@ function Lesson(): VNode {
           <h2>{LESSON.assumes}</h2>
           <p>{LESSON.model}</p>
           <ul class="lesson-assumptions">
-            {LESSON.assumptions({ ...IDLING_SIX, ...IDLING_SIX.geometry }).map((line) => (
+            {LESSON.assumptions(assumed()).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>
@@ -49,6 +49,11 @@ function Lesson(): VNode {
       </div>
     </div>
   );
+}
+
+function assumed(): ModelFigures {
+  const { boreM, strokeM } = IDLING_SIX.geometry;
+  return { ...IDLING_SIX, bore: saySize(boreM), stroke: saySize(strokeM) };
 }
 
 /** What the manual wants, else the middle of what can be asked. */
@@ -86,7 +91,7 @@ function Outcome(): VNode {
           <Regimes engine={engine} seen={seen} />
           <Codes engine={engine} seen={seen} />
           <Shake engine={engine} now={now} />
-          <Circuit engine={engine} now={now} />
+          <Circuit key={seen.place.id} engine={engine} now={now} place={seen.place} />
         </>
       )}
     </>

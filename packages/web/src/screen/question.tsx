@@ -6,6 +6,7 @@ import { firstQuestions } from "../state/asked.ts";
 import { answerOf, answersOf, giveAnswer, profile, withdrawAnswer } from "../state/case.ts";
 import { targetKind } from "../state/catalogue.ts";
 import { draftKey, draftOf } from "../state/draft.ts";
+import { inUnits } from "../state/figure.ts";
 import { ranking } from "../state/thinking.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { goOn, openQuestion } from "../state/way.ts";
@@ -40,7 +41,7 @@ function Of({ row }: { row: FindingRow }): VNode | null {
       <Heading of={row.id} level={isDesk.value ? 2 : 1}>
         {row.ask}
       </Heading>
-      {row.help && <p class="help">{row.help}</p>}
+      {row.help && <p class="help">{inUnits.value(row.help)}</p>}
       {isOfPart ? (
         <Lazy entry={PART_QUESTION} />
       ) : (
@@ -70,7 +71,7 @@ function Leave({ row }: { row: FindingRow }): VNode {
   }
   const isTicked = draftOf(row.id) !== undefined;
   const more = row.kind === "codes" && !isGiven && !isTicked ? CODES.cannotTellMore : undefined;
-  const say = isTicked ? QUESTION.keepTicks : isGiven ? QUESTION.takeBack : QUESTION.cannotTell;
+  const say = isTicked ? QUESTION.keepTicks : isGiven ? QUESTION.remove : QUESTION.cannotTell;
   return (
     <Dashed
       {...(more === undefined ? {} : { more })}

@@ -8,7 +8,7 @@ import {
   resolveEngine,
 } from "@half-order/core";
 import type { ComponentChildren, VNode } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
 import { chooseEngine, isChange } from "../state/begin.ts";
@@ -25,6 +25,7 @@ function SketchScreen(): VNode {
     isChange() ? { ...emptySketch, hasPort: hasPort.value } : emptySketch,
   );
   const [isAsked, setAsked] = useState(false);
+  const [refused, setRefused] = useState(0);
   const profile = profileOf(sketch);
   const problems = checkProfile(profile);
   const isSound = problems.length === 0;
@@ -40,7 +41,10 @@ function SketchScreen(): VNode {
       onSubmit={(event) => {
         event.preventDefault();
         if (isSound) chooseEngine(profile, true);
-        else setAsked(true);
+        else {
+          setAsked(true);
+          setRefused(refused + 1);
+        }
       }}
     >
       <div class="column">
@@ -59,11 +63,7 @@ function SketchScreen(): VNode {
         <button type="submit" class="option is-finish">
           {SKETCH.use}
         </button>
-        {isAsked && !isSound && (
-          <p role="alert" class="wrong">
-            {SKETCH.wrong}.
-          </p>
-        )}
+        {isAsked && !isSound && <Refused key={refused} of={problems} isPressed={refused > 0} />}
       </div>
       <div class="preview">
         {engine && (
@@ -75,6 +75,50 @@ function SketchScreen(): VNode {
       </div>
     </form>
   );
+}
+
+interface RefusedProps {
+  readonly of: readonly Problem[];
+  /** The button was pressed, and not only a field left. */
+  readonly isPressed: boolean;
+}
+
+/** What is wrong with all the fields, where the button is: they may be far out of sight. */
+function Refused({ of, isPressed }: RefusedProps): VNode {
+  const ref = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (isPressed) ref.current?.focus();
+  }, [isPressed]);
+  return (
+    <div ref={ref} class="wrong" role="alert" tabIndex={-1}>
+      <p>{SKETCH.wrong}:</p>
+      <ul class="group">
+        {of.map((problem) => (
+          <li key={`${problem.path} ${problem.message}`}>
+            {LABELS.find(([path]) => isAt(problem, path))?.[1]}: {sayProblem(problem)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** By path in the profile: what the field is called here. */
+const LABELS = [
+  ["/cylinders", SKETCH.cylinders],
+  ["/layout", SKETCH.layout],
+  ["/ignition", SKETCH.ignition],
+  ["/firingOrder", SKETCH.order],
+  ["/firingIntervals", SKETCH.intervals],
+  ["/banks", SKETCH.banks],
+  ["", SKETCH.title],
+] as const;
+
+/** In the words of the form, where those of the library are for who writes a file. */
+function sayProblem({ code, message, hint }: Problem): string {
+  if (code === "not-pairable")
+    return SKETCH.notPairable(PICK.kinds["coil-per-plug"][0], PICK.kinds.distributor[0]);
+  return `${message} ${hint}`;
 }
 
 interface FieldsProps {
@@ -159,9 +203,9 @@ function Field({ label, help, wrong, children }: FieldProps): VNode {
         {children}
       </label>
       <div aria-live="polite">
-        {wrong.map(({ message, hint }) => (
-          <p key={message} class="wrong">
-            {message} {hint}
+        {wrong.map((problem) => (
+          <p key={problem.message} class="wrong">
+            {sayProblem(problem)}
           </p>
         ))}
       </div>
@@ -170,7 +214,11 @@ function Field({ label, help, wrong, children }: FieldProps): VNode {
 }
 
 function about(problems: readonly Problem[], path: string): readonly Problem[] {
-  return problems.filter((problem) => problem.path === path || problem.path.startsWith(`${path}/`));
+  return problems.filter((problem) => isAt(problem, path));
+}
+
+function isAt({ path }: Problem, field: string): boolean {
+  return path === field || path.startsWith(`${field}/`);
 }
 
 export { SketchScreen as Screen };

@@ -158,6 +158,7 @@ function Carriers({ of, sayings, isWhole }: CarriersProps): VNode {
   return (
     <Part title={SURE.carries}>
       <p class="help">{SURE.carriesBody}</p>
+      <p class="help">{SURE.notTheColumn}</p>
       {of.length === 0 && isWhole && <p>{SURE.none}</p>}
       <ol class="carriers">
         {of.map((answer, i) => (

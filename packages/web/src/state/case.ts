@@ -46,9 +46,15 @@ export const engines = computed<readonly Engine[]>(() => {
   return [...fitting(known)].sort((a, b) => b.weight - a.weight).map(({ engine }) => engine);
 });
 
-/** Opens a new case on an engine. */
+/** Opens a new case on an engine; the open one stays where it is just as a new one would be. */
 export function beginCase(engine: CaseDoc["engine"], hand?: AtHand): void {
-  takeCase({ halfOrderCase: 1, engine, findings: [], ...(hand ? { atHand: hand } : {}) });
+  const doc: CaseDoc = {
+    halfOrderCase: 1,
+    engine,
+    findings: [],
+    ...(hand ? { atHand: hand } : {}),
+  };
+  if (JSON.stringify(doc) !== JSON.stringify(openCase.value?.doc)) takeCase(doc);
 }
 
 /** Opens a case that was read from a file. */

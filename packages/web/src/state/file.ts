@@ -42,3 +42,13 @@ function shortened(value: unknown, engine: Exclude<CaseDoc["engine"], string>): 
   const written = (value as { readonly engine?: unknown }).engine;
   return typeof written === "string" ? written : engine;
 }
+
+/** True of a file that holds no case at all, as opposed to one with something wrong in it. */
+export function isNoCase(problems: readonly Problem[]): boolean {
+  return problems.some(
+    ({ code, path }) =>
+      code.startsWith("json-") ||
+      (code === "kind-wrong" && path === "") ||
+      (code === "field-missing" && path === "/engine"),
+  );
+}

@@ -140,7 +140,8 @@ export function textInUnits(text: string, choice: UnitChoice, locale?: string): 
       return `${figures} ${per}`;
     },
   );
-  return choice.distance === "mi" ? said.replace(/\bkilometre/g, "mile") : said;
+  const far = choice.distance === "mi" ? said.replace(/\bkilometre/g, "mile") : said;
+  return choice.gap === "thou" ? far.replace(/\bmillimetres/g, "thousandths of an inch") : far;
 }
 
 function restated(figure: string, quantity: Quantity, unit: Unit, locale?: string): string {
@@ -153,17 +154,35 @@ function restated(figure: string, quantity: Quantity, unit: Unit, locale?: strin
       : sayFigure(toUnit(Number(plain), quantity, unit), unit, locale);
   }
   const digits = plain.replace(".", "").replace(/^0+|0+$/g, "").length;
-  const maximumSignificantDigits = Math.max(2, digits);
-  const format = new Intl.NumberFormat(locale, { maximumSignificantDigits });
-  return format.format(toUnit(Number(plain), quantity, unit));
+  const value = toUnit(Number(plain), quantity, unit);
+  const isRound =
+    digits === 1 && value >= ROUND_FROM && isNear(Number(value.toPrecision(1)), value);
+  const maximumSignificantDigits = isRound ? 1 : Math.max(2, digits);
+  return new Intl.NumberFormat(locale, { maximumSignificantDigits }).format(value);
 }
 
-inUnits.value = (text) => (/\d|kilometre/.test(text) ? textInUnits(text, units.value) : text);
+/** A round figure of hundreds or thousands stays one where that changes it by less than this part. */
+const ROUND_FROM = 100;
+const ROUND_WITHIN = 0.05;
+
+function isNear(round: number, value: number): boolean {
+  return Math.abs(round - value) < ROUND_WITHIN * value;
+}
+
+inUnits.value = (text) =>
+  /\d|(?:kilo|milli)metre/.test(text) ? textInUnits(text, units.value) : text;
 
 /** The figure alone, as it is written into a field. */
-export function sayFigure(value: number, unit: Unit, locale?: string): string {
+export function sayFigure(
+  value: number,
+  unit: Unit,
+  locale?: string,
+  roundingMode: "ceil" | "floor" | "halfExpand" = "halfExpand",
+): string {
   const maximumFractionDigits = DECIMALS[unit] ?? 0;
-  return new Intl.NumberFormat(locale, { maximumFractionDigits }).format(value);
+  // Without the dust of the arithmetic, which would carry a bound one step on.
+  const clean = Number(value.toPrecision(9));
+  return new Intl.NumberFormat(locale, { maximumFractionDigits, roundingMode }).format(clean);
 }
 
 /**

@@ -23,8 +23,14 @@ function home(): string | undefined {
   return path.value[0] === "question" ? path.value[2] : undefined;
 }
 
+/** The address of the drive screen that leads back to where this screen stands. */
+export function driveAddress(): string {
+  return at("drive", ...path.value);
+}
+
 /** Where Back leads from the open question, or from any other screen of a case. */
 export function backAddress(): string {
+  if (screen.value === "drive" && path.value[1]) return at(...path.value.slice(1));
   const from = home();
   const row = openQuestion.value;
   if (from !== undefined) return at(from);

@@ -1,6 +1,7 @@
 // The words of a check: what it takes, and what its results would mean.
 
 export const CHECK = {
+  notNow: "Not now",
   check: "Check",
   minutes: (n: number): string => (n === 1 ? "1 minute" : `${n} minutes`),
   tools: {

@@ -10,6 +10,4 @@ export const DRIVE = {
   nothing: "Nothing answered so far speaks against driving with care.",
   repaired: "It runs right since the repair. Drive only to prove it.",
   toProof: "What must be seen first",
-  before: "From answers given before the repair:",
-  beforeMore: "It holds until what called for it is seen to be gone.",
 };

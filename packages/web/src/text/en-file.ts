@@ -2,6 +2,8 @@
 
 export const CASE_FILE = {
   title: "This file cannot be opened",
+  /** Where it is not even like one. */
+  noCase: "This file is not a case saved from this page",
   todo: "Choose a case that this page has saved, or save it there once more. Nothing that is here was changed.",
   notText: "The file could not be read.",
   notTextHint: "Choose it again; if that fails, copy it to this device first.",

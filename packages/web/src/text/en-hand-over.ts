@@ -31,6 +31,9 @@ export const SHEET = {
   closed: (date: string): string => `Believed mended on ${date}`,
   more: (n: number): string => `and ${n} more in the link`,
   dial: "The firing dial: once round is two turns of the crank, each cylinder where it fires. What is suspect is thick.",
+  likeliestOrder: (order: string, words: string, percent: string): string =>
+    `The likeliest is ${order}: ${words}, ${percent}.`,
+  next: "Next plugs:",
   overrule:
     "The weights are estimates, not measurements. The vehicle maker's service manual, local rules and licensed technicians overrule this page.",
   scan: "The same case on a phone: point its camera here.",

@@ -7,18 +7,26 @@ import type {
 } from "@half-order/core/physics";
 
 const kV = (volts: number): string => `${(volts / 1000).toFixed(1)} kV`;
-const mm2 = (squareMetres: number): string => `${(squareMetres * 1e6).toFixed(1)} mm²`;
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
+/** A leak is told as a round hole of its area: everybody has seen holes, in any unit. */
+const hole = (area: number, length: (metres: number) => string): string =>
+  `the leak is as wide as a hole of ${length(2 * Math.sqrt(area / Math.PI))}`;
+const cylinder = (who: string, n: number): string => `${n === 1 ? "Cylinder" : "Cylinders"} ${who}`;
+const percent = (share: number): string =>
+  share > 0 && share < 0.01
+    ? `${Math.max(0.1, share * 100).toFixed(1)} %`
+    : `${Math.round(share * 100)} %`;
 const jumps = (volts: number): string =>
   volts === Number.POSITIVE_INFINITY
     ? "nothing jumps the break"
     : `jumping the break takes ${kV(volts)} more`;
+const shaken = (share: number): string =>
+  `shaken hard, in ${percent(share)} more, and any engine that runs shakes it a little`;
 const gate = (of: string) => (volts: number) => `${of} lets go from ${kV(volts)} on`;
 
-/** What is said of the model, SI. */
+/** What is said of the model, SI; bore and stroke with their unit. */
 export interface ModelFigures {
-  readonly boreM: number;
-  readonly strokeM: number;
+  readonly bore: string;
+  readonly stroke: string;
   readonly inertiaKgM2: number;
   readonly rpm: number;
 }
@@ -29,8 +37,8 @@ export const LESSON = {
   model:
     "This is a model of an ordinary petrol engine at work, not a measurement of yours. Its parts break by physics: breakdown voltage, coil energy, leaks, mixture, flywheel. Sizes and limits are those of textbooks and, where none were found, of memory. It takes no number from the tables that rank faults. Do not try it on a real engine: ignition voltage can injure, and unburnt petrol ruins the catalyst.",
   assumes: "What the model assumes",
-  assumptions: ({ boreM, strokeM, inertiaKgM2, rpm }: ModelFigures): readonly string[] => [
-    `Every cylinder is ${Math.round(boreM * 1000)} × ${Math.round(strokeM * 1000)} mm and all turn one flywheel of ${inertiaKgM2} kg·m², whatever the engine; the shake is drawn at a warm idle of ${rpm} revolutions a minute, where a hand feels it.`,
+  assumptions: ({ bore, stroke, inertiaKgM2, rpm }: ModelFigures): readonly string[] => [
+    `Every cylinder is ${bore} × ${stroke} and all turn one flywheel of ${inertiaKgM2} kg·m², whatever the engine; the shake is drawn at a warm idle of ${rpm} revolutions a minute, where a hand feels it.`,
     "The load takes up the mean torque of each cycle; engine mounts, belts and the body are left out.",
     "The size of the break is drawn from what is possible, until somebody would notice it and the engine still runs.",
     "Control units differ: made-up ones with other limits read the same drive.",
@@ -48,7 +56,7 @@ export const LESSON = {
   tapHelp: "Tap a mark of the dial to break it.",
   groups: {
     coil: "Coil",
-    leg: "Way to one plug: plug, boot, cable",
+    leg: "Leg, the way to one plug: plug, boot, cable",
     lead: "Plug cable",
     cylinder: "Cylinder: injector, valves, rings",
     neighbours: "Gasket between two cylinders",
@@ -59,7 +67,7 @@ export const LESSON = {
   } satisfies Record<PlaceKind, string>,
   spots: {
     coil: (of) => `Coil of ${of}`,
-    leg: (of) => `Way to plug ${of}`,
+    leg: (of) => `Leg of ${of}`,
     lead: (of) => `Cable of ${of}`,
     cylinder: (of) => `Cylinder ${of}`,
     neighbours: (of) => `Between ${of}`,
@@ -68,6 +76,8 @@ export const LESSON = {
     set: () => "All plugs",
     engine: () => "Whole engine",
   } satisfies Record<PlaceKind, (of: string) => string>,
+  groupWithRotor: "Whole engine: rotor, supply, fuel, air, sensor",
+  spotWithRotor: "Whole engine, its rotor too",
   how: "How it fails",
   faults: {
     "plug.gap-worn": "Plug: gap worn wide",
@@ -104,6 +114,8 @@ export const LESSON = {
     "crank-sensor.weak": "Crankshaft sensor: signal drops out when hot",
   } satisfies Record<SimulatedFaultId, string>,
   again: "Break it in another size",
+  againHelp:
+    "Each time it is another engine of the kind: coil and plugs differ from the last one as sound ones do, so a wider gap may for once miss less.",
 
   working: "Breaking it and driving …",
   broke: "This could not be worked out",
@@ -111,9 +123,10 @@ export const LESSON = {
     "In no size that was tried would somebody notice this break and the engine still run. On this engine it stops at once, or it makes no difference.",
   result: "What comes of it",
   what: "What exactly is broken",
-  /** `length`: the value as a length in the unit of the person. */
+  /** `length` says metres in the unit of the person. */
   figures: {
-    "plug.gapM": (_, length) => `the gap is ${length}`,
+    "plug.gapM": (v, length) => `the gap is ${length(v)}`,
+    "plug.edge": (v) => `its rounded edges ask for ${percent(v - 1)} more voltage`,
     "plug.arcV": gate("its porcelain"),
     "boot.arcV": gate("the boot"),
     "lead.arcV": gate("the cable"),
@@ -128,31 +141,35 @@ export const LESSON = {
     "coil.off": (v) => `the coil gives nothing in ${percent(v)} of cycles, cold or hot`,
     "coil.offCold": (v) => `cold it gives nothing in ${percent(v)} of cycles`,
     "coil.offHot": (v) => `hot it gives nothing in ${percent(v)} of cycles`,
-    "trigger.still": (v) => `its trigger is missing in ${percent(v)} of cycles`,
-    "trigger.shaken": (v) => `shaken hard, in ${percent(v)} more`,
-    "feed.still": (v) => `its feed is open in ${percent(v)} of cycles`,
-    "feed.shaken": (v) => `shaken hard, in ${percent(v)} more`,
+    "trigger.still": (v) => `at rest its trigger is missing in ${percent(v)} of cycles`,
+    "trigger.shaken": shaken,
+    "feed.still": (v) => `at rest its feed is open in ${percent(v)} of cycles`,
+    "feed.shaken": shaken,
     "supply.ohm": (v) => `the supply has ${v.toFixed(2)} Ω too much`,
-    "supply.still": (v) => `it opens in ${percent(v)} of cycles`,
-    "supply.shaken": (v) => `shaken hard, in ${percent(v)} more`,
+    "supply.still": (v) => `at rest it opens in ${percent(v)} of cycles`,
+    "supply.shaken": shaken,
     "injector.dose": (v) => `it gives ${percent(v)} of its dose`,
     "injector.leakKgS": (v) => `it drips ${(v * 1e6).toFixed(0)} mg a second`,
     "fuel.pressure": (v) => `pressure is ${percent(v)} of what it should be`,
     "fuel.pumpFlow": (v) => `the pump gives ${percent(v)} of what full load takes`,
-    "runner.areaM2": (v) => `the leak is ${mm2(v)} wide`,
-    "hose.areaM2": (v) => `the leak is ${mm2(v)} wide`,
-    "valve.areaM2": (v) => `the leak is ${mm2(v)} wide`,
-    "rings.areaM2": (v) => `the leak is ${mm2(v)} wide`,
-    "gasket.areaM2": (v) => `the leak is ${mm2(v)} wide`,
+    "runner.areaM2": hole,
+    "hose.areaM2": hole,
+    "valve.areaM2": hole,
+    "rings.areaM2": hole,
+    "gasket.areaM2": hole,
     "crank.offHot": (v) => `hot, the signal is missing in ${percent(v)} of cycles`,
-  } satisfies Record<BrokenFigureName, (value: number, length: string) => string>,
+  } satisfies Record<
+    BrokenFigureName,
+    (value: number, length: (metres: number) => string) => string
+  >,
   wet: (share: number): string => `, wet from ${percent(share)} of that`,
   ofCylinders: (of: string, n: number, says: string): string =>
     `${n === 1 ? "Cylinder" : "Cylinders"} ${of}: ${says}.`,
   ofAll: (says: string): string => `${says.charAt(0).toUpperCase()}${says.slice(1)}.`,
 
   misses: "Who misses, and when",
-  missesHelp: "Misses in 100 cycles. Choose a way of driving: the dial and the shake follow.",
+  missesHelp:
+    "Misses in 100 cycles; one to three may be chance, as in a sound engine. Choose a way of driving: the dial and the shake follow.",
   driving: "Driving",
   regimes: {
     coldStart: "Cold start",
@@ -169,9 +186,13 @@ export const LESSON = {
   none: "no cylinder misses more than a sound one does",
   all: "all cylinders miss now and then",
   missing: (regime: string, who: string): string => `${regime}: ${who}.`,
+  allAlike: (names: string, share: number): string =>
+    `cylinders ${names} each in ${share} of 100 cycles`,
   one: (name: string, share: number): string => `cylinder ${name} in ${share} of 100 cycles`,
-  dark: (names: string): string => `No spark at ${names}: the petrol goes out unburnt.`,
-  lit: (names: string): string => `There is a spark at ${names}; the charge does not burn.`,
+  dark: (names: string): string =>
+    `Where it misses, there is no spark at ${names}: the petrol goes out unburnt.`,
+  lit: (names: string): string =>
+    `Where it misses, there is a spark at ${names}; the charge does not burn.`,
 
   codes: "What a code reader shows",
   codesHelp: (n: number): string =>
@@ -185,6 +206,10 @@ export const LESSON = {
     lean: "mixture too lean",
     rich: "mixture too rich",
   },
+  atStartOnly: (who: string, n: number): string =>
+    `${cylinder(who, n)} ${n === 1 ? "misses" : "miss"} in the first seconds after a start alone, and those are shorter than any window in which a control unit counts: no code comes of it.`,
+  leanByTrim: (rich: string, nRich: number, taken: number, lean: string, n: number): string =>
+    `${cylinder(rich, nRich)} ${nRich === 1 ? "gets" : "get"} too much petrol. The oxygen sensor sees only the exhaust of all together, so the control unit takes ${taken} % from every cylinder: ${lean} ${n === 1 ? "runs" : "run"} too lean and ${n === 1 ? "misses" : "miss"}, though sound.`,
   units: (n: number, of: number): string => `${n} of ${of}`,
   noCodes: "None of them stores a code.",
   lamp: "Lamp",
@@ -199,13 +224,20 @@ export const LESSON = {
 
   shake: "The rhythm of the shake",
   traceHelp:
-    "Speed of the crankshaft over two turns at a warm idle, from left to right as the dial goes round clockwise. Thin: sound. Thick: with those who miss (×).",
+    "Speed of the crankshaft over two turns, drawn at idle speed, where a hand feels it; from left to right as the dial goes round clockwise. Thin: sound. Thick: with those who miss (×) in the way of driving that is chosen.",
+  cyclesHelp: (n: number): string =>
+    `${n} cycles in a row of this way of driving, from left to right: × missed, · burnt. They are what is to be heard.`,
   trace: {
     none: "Nobody misses here, so both lines are one.",
-    steady: (who: string, n: number): string =>
-      `Drawn is every cycle: ${who} seldom or never ${n === 1 ? "fires" : "fire"}.`,
-    seldom: (who: string): string =>
-      `Drawn is one cycle of many: ${who} misses now and then, so the jolt has no steady beat.`,
+    nobody: "No cylinder fires in any cycle: nothing is left that could shake it.",
+    never: (who: string, n: number): string =>
+      `Drawn is every cycle: ${who} never ${n === 1 ? "fires" : "fire"}.`,
+    steady: (each: string): string => `Drawn is nearly every cycle, missed by ${each}.`,
+    besides: (each: string): string => `Now and then it is missed by ${each} too.`,
+    together: (each: string): string =>
+      `Missed now and then: by ${each}, mostly all at once. That is a jerk and no rhythm, so the sound engine alone is drawn.`,
+    byChance: (each: string, who: string, n: number): string =>
+      `Missed now and then: by ${each}. Drawn is one of those cycles, in which ${who} ${n === 1 ? "misses" : "miss"}; by chance the next is another, so the jolt has no steady beat.`,
     lost: (name: string, rpm: number) =>
       `From the firing of ${name} to the next the engine loses ${rpm.toFixed(1)} revolutions a minute instead of gaining some.`,
     blackout: (n: number) => `In ${n} of 100 cycles no coil fires at all: a jerk, not a rhythm.`,
@@ -278,12 +310,14 @@ export const LESSON = {
     `Both together need ${kV(needed)}; the coil can give ${kV(available)}${isEnough ? "." : ": too little, and neither sparks."}`,
   noLoop: (available: number): string =>
     `Nothing closes the loop: the coil's ${kV(available)} reach neither plug.`,
+  bothJump:
+    "A break in one leg lies in the loop of both plugs: the coil must jump it whichever of them is to fire. The plug with its centre electrode positive needs more, so that one may miss more even when the break is in the other leg.",
   silent: (n: number): string =>
     `In ${n} of 100 cycles the coil itself stays silent, and neither plug sparks. What follows is of a coil at work.`,
 
   voltage: "Voltage needed, voltage there",
   voltageLead:
-    "A wider gap and a denser charge need more volts; a weak coil or a low battery gives less. Where the lines cross, the spark fails.",
+    "A bench of its own, with a sound coil and plug whatever is broken above, and sliders to make them worse. A wider gap and a denser charge need more volts; a weak coil or a low battery gives less. Where the lines cross, the spark fails.",
   gap: "Gap",
   load: "Pressure in the intake (load)",
   strength: "Energy of the coil",

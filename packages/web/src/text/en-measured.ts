@@ -3,7 +3,11 @@
 export const FIGURE = {
   measured: (unit: string): string => `Or the figure you read, in ${unit}`,
   use: "Use",
-  wrong: "Write a number, such as 1.05.",
+  wrong: (low: string, high: string, unit: string): string =>
+    `Write a number from ${low} to ${high} ${unit}`,
+  /** After it. */
+  such: (figure: string): string => `, such as ${figure}`,
+  thou: "1 thou is a thousandth of an inch: 0.044 inch is 44 thou.",
 };
 
 export const COUNTS = {

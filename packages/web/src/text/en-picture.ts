@@ -6,6 +6,10 @@ export const DIAL = {
   companion: (name: string): string => `opposite ${name}`,
   sharesCoil: (names: string): string => `on one coil with ${names}`,
   misses: (chance: string): string => `misses: ${chance}`,
+  /** While several firing orders may be. */
+  vague: "The firing order is not known.",
+  drawnAs: (order: string, chance: string | undefined): string =>
+    chance === undefined ? `Drawn as ${order}.` : `Drawn as ${order}: ${chance}.`,
 };
 
 export const BLOCK = {

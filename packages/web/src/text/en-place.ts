@@ -5,6 +5,7 @@ export const PLACE = {
   places: { roadside: "Roadside", driveway: "At home", workshop: "Workshop" },
   tools: "What is with you?",
   bare: "Bare hands",
+  all: "More tools",
   car: "An older car?",
   noPort: "No port for a code reader",
   few: { light: "Light", "hand tools": "Tools", "code reader": "Code reader" },

@@ -8,6 +8,15 @@ export const GROUNDS = {
   memory: "estimate",
 } satisfies Record<Basis, string>;
 
+/** The same in a sentence. */
+export const GROUNDS_SAY = {
+  published: "Somebody measured or counted it and printed the number.",
+  "common practice":
+    "The trade at large does and says it so; the number that it got here is chosen to fit.",
+  memory:
+    "Nobody counted it: it is a number written down from what is remembered of the trade, and may well be off by half or by double.",
+} satisfies Record<Basis, string>;
+
 export const NOTES = {
   because: "Because",
   mend: "What mends it",
@@ -33,6 +42,7 @@ export const NOTES = {
   isOrder: "It is this one",
   firstThen: (name: string): string => `First then: ${name}.`,
   sure: "How sure is this?",
+  sureOfAll: "How sure is the first place, if all of them are somewhat off?",
   sureMore: "what the first place hangs on, and how little would change it",
   searched: (places: number): string => `${places} faults at their places weighed`,
   unsearched: (bound: string): string => `not searched: ${bound}`,

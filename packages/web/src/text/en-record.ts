@@ -13,8 +13,6 @@ export const UNIT = {
     pressure: "Pressure",
     temperature: "Temperature",
   } satisfies Record<Quantity, string>,
-  wrong: (low: string, high: string, unit: string): string =>
-    `Write a number from ${low} to ${high} ${unit}.`,
   notKept: "This device does not keep the choice: it holds until the page is closed.",
 };
 
@@ -90,13 +88,23 @@ export const WEAR = {
   noGaps: "Measure the gaps to see how the plugs wear.",
   noDistance: "With the odometer at which these plugs went in, the wear gets a rate.",
   noLimit: "With the gap that the manual gives for this engine, the wear gets a limit.",
-  key: [
-    "as they went in",
-    "limit",
-    "usual for this metal and distance",
-    "stands apart from its set",
-  ] as readonly string[],
-  apart: (cylinders: string): string => `Cylinder ${cylinders} stands apart.`,
+  key: {
+    fresh: (gap: string): string => `as they went in, ${gap}: written in this record`,
+    freshOfManual: (gap: string): string =>
+      `as they went in, ${gap}: the middle of the manual's gap`,
+    limit: (gap: string, percent: number): string =>
+      `limit, ${gap}: ${percent} % over the manual's widest gap, where the page begins to call a plug worn`,
+    usual: "usual for this metal and distance",
+    apart: "stands apart from its set",
+  },
+  over: (range: string, gaps: string): string => `Over the ${range} of the manual: ${gaps}.`,
+  noneOver: (range: string): string => `No gap is over the ${range} of the manual.`,
+  overLimit: (cylinders: string): string => `At the limit: cylinder ${cylinders}.`,
+  ofCylinder: (gap: string, cylinder: string): string => `${gap} at cylinder ${cylinder}`,
+  range: (low: string, high: string): string => `${low} to ${high}`,
+  torque: (torque: string): string => `went in with ${torque}`,
+  apart: (cylinders: string, n: number): string =>
+    n === 1 ? `Cylinder ${cylinders} stands apart.` : `Cylinders ${cylinders} stand apart.`,
   few: "There are few plugs to compare: take it as a hint.",
   standsApart: "stands apart",
   cylinder: "Cylinder",
@@ -128,6 +136,7 @@ export const NEXT = {
   pace: "You drive in a year",
   paceHelp: "Without it a distance has no day.",
   fittedOn: "Day on which these plugs first went in",
+  sayFirst: "Say what went in: from there the next service is counted.",
   cannot: "The next service cannot be worked out",
   unknown: "Write above what your manual says, by distance or by months.",
   noDay: "With the distance you drive in a year, or the months of your manual, it gets a day.",

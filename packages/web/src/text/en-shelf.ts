@@ -75,6 +75,8 @@ export const SKETCH = {
   banksHelp: "Such as 1-3-5 / 2-4-6. Leave it empty for the usual ones.",
   use: "Use this engine",
   wrong: "This engine cannot be used yet",
+  notPairable: (each: string, cap: string): string =>
+    `Such coils fire two cylinders at once, and these need to fire a full turn apart, which not all of this engine do. Choose “${each}” or “${cap}”, or put the order and the number of cylinders right.`,
 };
 
 export const LINKED = {

@@ -41,6 +41,8 @@ export const SURE = {
   carries: "What the first place hangs on",
   carriesBody:
     "Each answer with the decibans (dB) that the first place would lose without it, the most delicate answer first; minus speaks against it. 3 dB are twice the odds, 10 dB ten times.",
+  notTheColumn:
+    "In the column under “Because” the same answers have other figures: there each counts on top of those before it, so that the column adds up. Here each is taken away alone while all others stay; of two answers that say the same, either can then go at little loss.",
   none: "No single answer carries it: none of their weights, however wrong, would change the first place.",
   holds: (db: string): string => `${db} dB`,
   speaksNot: "says nothing of it",

@@ -26,8 +26,6 @@ export const START = {
   sketchMore: "type its firing order",
   file: "A case file",
   fileMore: "opened on this device, sent nowhere",
-  fileUnread:
-    "The page could not load what reads it. Go online, load the page again and open the file once more.",
   kept: "On this device",
   cases: "All cases",
   casesMore: "rename, copy, save as a file, delete",
@@ -102,21 +100,15 @@ export const QUESTION = {
   step: (n: number, of: number): string => `Question ${n} of at most ${of}`,
   own: "Finding",
   cannotTell: "Can't tell",
-  notNow: "Not now",
   none: "None of these",
   these: (n: number): string => (n === 1 ? "Only the one ticked" : `The ${n} ticked, no others`),
   keepTicks: "Not sure yet: keep the ticks, go on",
-  takeBack: "Can't tell: take the answer back",
   yes: "Yes",
   no: "No",
   back: "Back",
   skip: "Skip to the ranking",
   nav: "Back, or to the ranking",
   remove: "Take this answer back",
-  whichCylinder: "Which cylinder?",
-  whichCoil: "Which coil?",
-  whichConnector: "Which connector?",
-  given: "Answered so far",
   done: "Done",
 };
 
@@ -187,17 +179,6 @@ export const LAZY = {
   coming: "Coming …",
   failed: "This part of the page could not be loaded. All answers are kept.",
   again: "Load the page again",
-};
-
-export const NEWS = {
-  joined: "This case was changed in another tab too. Both changes are kept here.",
-  clash:
-    "This case was changed in another tab too. Both changes are kept; where both answered, the last answer holds. Look again at:",
-  deleted:
-    "This case was deleted in another tab. It is still here: your next answer puts it back on the device.",
-  seen: "Seen",
-  version: "A new version of this page is there.",
-  reload: "Load it",
 };
 
 export const STORE = {

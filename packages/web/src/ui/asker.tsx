@@ -5,7 +5,7 @@ import { useState } from "preact/hooks";
 import { answerOf, answersOf, engines, giveAnswer } from "../state/case.ts";
 import { type Target, type TargetKind, targetKind, targetsOf } from "../state/catalogue.ts";
 import { draftKey } from "../state/draft.ts";
-import { QUESTION } from "../text/en.ts";
+import { PART } from "../text/en-part.ts";
 import { Answerer } from "./answerer.tsx";
 import type { MeaningProps } from "./meaning.tsx";
 
@@ -80,9 +80,9 @@ interface TargetsProps {
 }
 
 const ASK: Readonly<Record<TargetKind, string>> = {
-  cylinder: QUESTION.whichCylinder,
-  coil: QUESTION.whichCoil,
-  connector: QUESTION.whichConnector,
+  cylinder: PART.whichCylinder,
+  coil: PART.whichCoil,
+  connector: PART.whichConnector,
 };
 
 function Targets({ row, engine, targets, chosen, onChoose }: TargetsProps): VNode {
@@ -103,7 +103,7 @@ function Targets({ row, engine, targets, chosen, onChoose }: TargetsProps): VNod
             onClick={() => onChoose(index)}
           >
             {names.join("+")}
-            {isGiven && <span class="vh"> {QUESTION.given}</span>}
+            {isGiven && <span class="vh"> {PART.given}</span>}
           </button>
         );
       })}

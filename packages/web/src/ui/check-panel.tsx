@@ -3,6 +3,7 @@ import type { CheckRow, CylinderName, FindingRow, RankedFault } from "@half-orde
 import type { VNode } from "preact";
 import { answersOf } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
+import { inUnits } from "../state/figure.ts";
 import { isDone, putOffCheck } from "../state/next-check.ts";
 import { stepsOf } from "../state/prose.ts";
 import { goTo } from "../state/route.ts";
@@ -84,7 +85,7 @@ function Results({ check, suspects, level }: ResultsProps): VNode | null {
           <Under level={level + 1} class="ask">
             {row.ask}
           </Under>
-          {row.help && <p class="help">{row.help}</p>}
+          {row.help && <p class="help">{inUnits.value(row.help)}</p>}
           <Asker
             row={row}
             engine={engine}
@@ -100,7 +101,7 @@ function Results({ check, suspects, level }: ResultsProps): VNode | null {
           goTo("ranking");
         }}
       >
-        {isBegun ? QUESTION.done : QUESTION.notNow}
+        {isBegun ? QUESTION.done : CHECK.notNow}
       </Dashed>
     </div>
   );

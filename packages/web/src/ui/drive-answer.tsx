@@ -7,7 +7,7 @@ import { drive, followDrive, isDriveUnknown } from "../state/drive.ts";
 import { inUnits } from "../state/figure.ts";
 import { seemsMended } from "../state/mended.ts";
 import { at, screen } from "../state/route.ts";
-import { askFrom, openQuestion } from "../state/way.ts";
+import { askFrom, driveAddress, openQuestion } from "../state/way.ts";
 import { DRIVE } from "../text/en-drive.ts";
 import "../style/mend.css";
 
@@ -26,7 +26,13 @@ function DriveAnswer(): VNode | null {
 
 function DriveLine(): VNode | null {
   const now = drive.value;
-  if (isDriveUnknown.value) return <p class="caution">{DRIVE.unknown}</p>;
+  if (isDriveUnknown.value) {
+    return (
+      <p class="caution">
+        {DRIVE.unknown} <a href={driveAddress()}>{DRIVE.more}</a>
+      </p>
+    );
+  }
   if (!now) return null;
   if (!now.level) {
     if (openQuestion.value?.id === "lamp") return null;
@@ -45,7 +51,7 @@ function DriveLine(): VNode | null {
   const { level, say } = now.level;
   const [first] = now.rules;
   return (
-    <a class={`drive-line is-${level}`} href={at("drive")}>
+    <a class={`drive-line is-${level}`} href={driveAddress()}>
       <Sign of={level} />
       <span>
         <strong>{inUnits.value(say)}</strong>
@@ -71,7 +77,7 @@ function Repaired(): VNode {
 
 function Nothing(): VNode {
   return (
-    <a class="drive-line" href={at("drive")}>
+    <a class="drive-line" href={driveAddress()}>
       <Sign />
       <span>
         <strong>{DRIVE.nothing}</strong>

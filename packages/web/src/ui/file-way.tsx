@@ -1,7 +1,7 @@
 // Opens a case file of the device, and says where a broken one breaks.
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
-import { START } from "../text/en.ts";
+import { LAZY, START } from "../text/en.ts";
 
 export function FileWay(): VNode {
   const [told, setTold] = useState<VNode | undefined>();
@@ -15,7 +15,7 @@ export function FileWay(): VNode {
     } catch {
       setTold(
         <p class="caution" role="alert">
-          {START.fileUnread}
+          {LAZY.failed} {LAZY.again}.
         </p>,
       );
     }

@@ -1,17 +1,19 @@
 // Why a fault stands where it stands: a column of weights that adds up.
-import type { FaultAt, Ledger, LedgerLine } from "@half-order/core";
+import type { FaultAt, Grounds, Ledger, LedgerLine } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { answerOf } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
+import { at } from "../state/route.ts";
 import { ledger, wanted } from "../state/thinking.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { sayAnswer, sayAsked } from "../text/answer.ts";
 import { COLUMN } from "../text/en-column.ts";
-import { GROUNDS, NOTES } from "../text/en-ranking.ts";
+import { GROUNDS, GROUNDS_SAY, NOTES } from "../text/en-ranking.ts";
 import { chanceText } from "./chance.tsx";
 import { column, sayDb } from "./column.ts";
 import { Under } from "./heading.tsx";
+import "../style/ledger.css";
 
 interface BecauseProps extends FaultAt {
   readonly probability: number;
@@ -88,7 +90,7 @@ function Line({ line, weight }: { line: LedgerLine; weight: number }): VNode {
       <th scope="row">
         <small>{sayAsked(row, line, drawn.value)}</small>
         {answer === undefined ? "" : sayAnswer(row, answer)}
-        <small class="grounds">{GROUNDS[line.grounds.basis]}</small>
+        <Rests on={line.grounds} />
         <span class="weight-bar" aria-hidden="true">
           <span
             class={weight < 0 ? "against" : "for"}
@@ -98,5 +100,20 @@ function Line({ line, weight }: { line: LedgerLine; weight: number }): VNode {
       </th>
       <td class="db">{sayDb(weight)}</td>
     </tr>
+  );
+}
+
+/** What a weight rests on, in a word; a tap tells what that means. */
+function Rests({ on: { basis, source } }: { on: Grounds }): VNode {
+  return (
+    <details class="rests">
+      <summary>{GROUNDS[basis]}</summary>
+      <p class="help">
+        {GROUNDS_SAY[basis]} {source}
+      </p>
+      <a class="act-link" href={at("sure")}>
+        {NOTES.sureOfAll}
+      </a>
+    </details>
   );
 }

@@ -2,18 +2,10 @@
 // each cylinder, a look to know a plug by.
 import type { Answer } from "@half-order/core";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
+import { useId, useState } from "preact/hooks";
+import { type Bounds, boundsOf, readFigure, sayBounds, unitOf } from "../state/bounds.ts";
 import { draftOf, setDraft } from "../state/draft.ts";
-import {
-  fromUnit,
-  parseFigure,
-  QUANTITIES,
-  type Quantity,
-  sayFigure,
-  toUnit,
-  UNITS,
-  units,
-} from "../state/unit.ts";
+import { sayFigure, toUnit, units } from "../state/unit.ts";
 import { COUNTS, FIGURE } from "../text/en-measured.ts";
 import type { AnswererProps } from "./answerer.tsx";
 import { LookAnswerer } from "./look-answerer.tsx";
@@ -21,40 +13,39 @@ import { Finish } from "./option.tsx";
 
 export function FetchedAnswerer(props: AnswererProps): VNode {
   const { kind, reading } = props.row;
-  if (reading) return <Figure {...props} unit={reading.unit} />;
+  if (reading) return <Figure {...props} bounds={boundsOf(reading)} />;
   return kind === "counts" ? <CountsAnswerer {...props} /> : <LookAnswerer {...props} />;
 }
 
 interface FigureProps {
-  /** In which documents hold it. */
-  readonly unit: string;
+  readonly bounds: Bounds;
   readonly draft: string;
   readonly given: Answer | undefined;
   readonly onAnswer: (answer: number) => void;
 }
 
 /** A measured figure in place of an option. */
-function Figure({ unit, draft, given, onAnswer }: FigureProps): VNode {
-  const quantity = QUANTITIES.find((each) => UNITS[each][0] === unit);
-  const [text = ""] = draftOf(draft) ?? [
-    typeof given === "number" ? sayGiven(given, quantity) : "",
-  ];
+function Figure({ bounds, draft, given, onAnswer }: FigureProps): VNode {
+  const [text = ""] = draftOf(draft) ?? [typeof given === "number" ? sayGiven(given, bounds) : ""];
   const [isWrong, setWrong] = useState(false);
-  const submit = (event: Event): void => {
+  const id = useId();
+  const submit = (event: SubmitEvent): void => {
     event.preventDefault();
-    const value = parseFigure(text);
-    if (value === undefined) setWrong(true);
-    else onAnswer(quantity ? fromUnit(value, quantity, units.value[quantity]) : value);
+    const value = readFigure(text, bounds);
+    setWrong(value === undefined);
+    if (value !== undefined) onAnswer(value);
+    else (event.currentTarget as HTMLFormElement).querySelector("input")?.focus();
   };
   return (
     <form class="figure" onSubmit={submit} noValidate>
       <label>
-        {FIGURE.measured(quantity ? units.value[quantity] : unit)}
+        {FIGURE.measured(unitOf(bounds))}
         <input
-          inputMode="decimal"
+          inputMode={bounds.within[0] < 0 ? "text" : "decimal"}
           autocomplete="off"
           value={text}
           aria-invalid={isWrong}
+          aria-describedby={isWrong ? id : undefined}
           onInput={(event) => {
             setDraft(draft, [event.currentTarget.value]);
             setWrong(false);
@@ -64,12 +55,16 @@ function Figure({ unit, draft, given, onAnswer }: FigureProps): VNode {
       <button type="submit" class="small">
         {FIGURE.use}
       </button>
-      {isWrong && <p role="alert">{FIGURE.wrong}</p>}
+      {isWrong && (
+        <p id={id} class="wrong" role="alert">
+          {sayBounds(bounds)}
+        </p>
+      )}
     </form>
   );
 }
 
-function sayGiven(given: number, quantity: Quantity | undefined): string {
+function sayGiven(given: number, { quantity }: Bounds): string {
   if (!quantity) return String(given);
   const unit = units.value[quantity];
   return sayFigure(toUnit(given, quantity, unit), unit);

@@ -14,6 +14,7 @@ import { atHand, findings, repairs } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
 import { drive } from "../state/drive.ts";
 import { seemsMended } from "../state/mended.ts";
+import { stepsOf } from "../state/prose.ts";
 import { at, goTo } from "../state/route.ts";
 import {
   atAllPlaces,
@@ -32,6 +33,7 @@ import { chanceText } from "./chance.tsx";
 import { Heading, Under } from "./heading.tsx";
 import { Dashed } from "./option.tsx";
 import { useProof } from "./proof-so-far.ts";
+import { Ordered } from "./repair-part.tsx";
 import { runsEngine, StepCheck, StepFacts, sayPlace } from "./step-check.tsx";
 import { OtherSteps } from "./step-others.tsx";
 import "../style/mend.css";
@@ -78,6 +80,10 @@ function Step({ step }: { step: NextStep }): VNode {
           <StepFacts step={step} label={STEP.next} />
           <h2 class="act">{step.name}</h2>
           <Cautions ids={checkRow(step.check)?.cautions ?? []} />
+          {/* Paper cannot be tapped to see how it is done. */}
+          <div class="print-only">
+            <Ordered of={stepsOf(step.check)} />
+          </div>
           <a class="option is-finish" href={at(...checkAddress(step.check, step.cylinders))}>
             {STEP.how}
           </a>

@@ -1,7 +1,7 @@
 // Reads a case file and opens its case; what is wrong with a broken one comes back, to be shown.
 import type { VNode } from "preact";
 import { takeCase } from "../state/case.ts";
-import { readCaseFile } from "../state/file.ts";
+import { isNoCase, readCaseFile } from "../state/file.ts";
 import { goTo } from "../state/route.ts";
 import { clearView } from "../state/view.ts";
 import { CASE_FILE } from "../text/en-file.ts";
@@ -10,7 +10,8 @@ import { Problems } from "./problems.tsx";
 export async function openFile(file: File): Promise<VNode | undefined> {
   const read = await readCaseFile(file);
   if (!("doc" in read)) {
-    return <Problems title={CASE_FILE.title} todo={CASE_FILE.todo} of={read.problems} />;
+    const title = isNoCase(read.problems) ? CASE_FILE.noCase : CASE_FILE.title;
+    return <Problems title={title} todo={CASE_FILE.todo} of={read.problems} />;
   }
   clearView();
   takeCase(read.doc);

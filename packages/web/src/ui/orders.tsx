@@ -1,7 +1,8 @@
 // What hangs on a firing order that is not known?
-import type { Engine, OrderCandidate, Ranking } from "@half-order/core";
+import type { OrderCandidate, Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { changeEngine, engines } from "../state/case.ts";
+import { isOrderOf } from "../state/order.ts";
 import { ranking } from "../state/thinking.ts";
 import { drawn, drawnIndex, keyOf } from "../state/view.ts";
 import { sayGroups, sayOrder } from "../text/answer.ts";
@@ -40,7 +41,7 @@ function OrdersOfRanking(): VNode | null {
 }
 
 function Order({ now, order }: { now: Ranking; order: OrderCandidate }): VNode {
-  const index = engines.value.findIndex((engine) => isOf(engine, order));
+  const index = engines.value.findIndex((engine) => isOrderOf(engine, order));
   const engine = engines.value[index];
   const groups = engine?.groups.map((group) => group.map((c) => engine.names[c] ?? c)) ?? [];
   const isPaired = engine !== undefined && engine.ignition !== "distributor";
@@ -73,10 +74,6 @@ function Order({ now, order }: { now: Ranking; order: OrderCandidate }): VNode {
       )}
     </li>
   );
-}
-
-function isOf(engine: Engine, { firingOrder }: OrderCandidate): boolean {
-  return sayOrder(engine.order.map((c) => engine.names[c] ?? c)) === sayOrder(firingOrder);
 }
 
 export { OrdersOfRanking as Screen };

@@ -8,6 +8,7 @@ import { drawn, isDesk, missing } from "../state/view.ts";
 import { openQuestion } from "../state/way.ts";
 import { sayAnswer } from "../text/answer.ts";
 import { LEDGER, QUESTION } from "../text/en.ts";
+import { PART } from "../text/en-part.ts";
 import { Asker } from "./asker.tsx";
 import { Disagree } from "./disagree.tsx";
 import { Under } from "./heading.tsx";
@@ -34,9 +35,9 @@ function Given({ row }: { row: FindingRow }): VNode | null {
   const given = answersOf(row.id);
   if (given.length === 0) return null;
   return (
-    <section class="aside" aria-label={QUESTION.given}>
+    <section class="aside" aria-label={PART.given}>
       <Under level={isDesk.value ? 2 : 1} class="minor">
-        {QUESTION.given}
+        {PART.given}
       </Under>
       <ul class="given">
         {given.map(({ cylinder, answer }) => (

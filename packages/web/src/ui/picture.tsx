@@ -3,7 +3,10 @@ import type { Engine } from "@half-order/core";
 import type { VNode } from "preact";
 import { Dial } from "../diagram/dial.tsx";
 import { nameOf } from "../diagram/mark.tsx";
+import { engines } from "../state/case.ts";
+import { drawnOrder, orderOf } from "../state/order.ts";
 import { drawn, drawnRanking, look } from "../state/view.ts";
+import { sayOrder } from "../text/answer.ts";
 import { list, PICTURE } from "../text/en.ts";
 import { DIAL } from "../text/en-picture.ts";
 import { AtMark } from "./at-mark.tsx";
@@ -20,10 +23,22 @@ function DialPicture(): VNode | null {
       <section class="picture" aria-label={PICTURE.dial} ref={ref}>
         <Dial engine={engine} look={look.value} />
         <p class="caption">{PICTURE.dial}</p>
+        {engines.value.length > 1 && <Vague engine={engine} />}
         <InWords engine={engine} />
       </section>
       <AtMark />
     </>
+  );
+}
+
+/** What is drawn is one of several orders that may be. */
+function Vague({ engine }: { engine: Engine }): VNode {
+  const order = drawnOrder(drawnRanking.value, engine);
+  const chance = order && chanceText(order.probability);
+  return (
+    <p class="caption">
+      <strong>{DIAL.vague}</strong> {DIAL.drawnAs(sayOrder(orderOf(engine)), chance)}
+    </p>
   );
 }
 

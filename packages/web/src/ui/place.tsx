@@ -5,7 +5,7 @@ import type { VNode } from "preact";
 import { atHand } from "../state/case.ts";
 import { chooseHand } from "../state/hand.ts";
 import { hasPort, setPort } from "../state/port.ts";
-import { goTo } from "../state/route.ts";
+import { at, goTo } from "../state/route.ts";
 import { PLACE } from "../text/en-place.ts";
 
 type Where = NonNullable<AtHand["where"]>;
@@ -21,7 +21,7 @@ function Place(): VNode {
           <Chip key={place} say={say} isOn={where === place} onClick={() => go(place as Where)} />
         ))}
       </fieldset>
-      {where === "roadside" && (
+      {where && (
         <fieldset class="targets">
           <legend>{PLACE.tools}</legend>
           <Chip
@@ -37,6 +37,9 @@ function Place(): VNode {
               onClick={() => toggle(tool as Tool)}
             />
           ))}
+          <a class="target" href={at("hand", "question")}>
+            {PLACE.all}
+          </a>
         </fieldset>
       )}
       <fieldset class="targets">
@@ -60,7 +63,7 @@ function Place(): VNode {
 function go(place: Where): void {
   const { where, tools, ...others } = atHand.value ?? {};
   // What was in the car says nothing of a garage.
-  const stays = tools && where === place;
+  const stays = tools && (where ?? place) === place;
   chooseHand({ ...others, ...(stays ? { tools } : {}), where: place });
 }
 

@@ -5,7 +5,7 @@ import { PROBLEM } from "../text/en-problem.ts";
 
 interface ProblemsProps {
   readonly title: string;
-  /** What to do, in whole. */
+  /** What to do, in plain words; what is wrong in detail then stands small below it. */
   readonly todo?: string;
   readonly of: readonly Problem[];
 }
@@ -23,7 +23,15 @@ export function Problems({ title, todo, of }: ProblemsProps): VNode {
       <ul>
         {of.map(({ code, path, message, hint }) => (
           <li key={`${code} ${path}`}>
-            {message} {hint} {path && <small>{PROBLEM.at(path)}</small>}
+            {todo ? (
+              <small>
+                {message} {hint} {path && PROBLEM.at(path)}
+              </small>
+            ) : (
+              <>
+                {message} {hint} {path && <small>{PROBLEM.at(path)}</small>}
+              </>
+            )}
           </li>
         ))}
       </ul>

@@ -1,8 +1,8 @@
 // A field for a measured figure in the person's own unit; what goes in and out is in the unit of documents.
 import type { VNode } from "preact";
 import { useId, useState } from "preact/hooks";
-import { fromUnit, parseFigure, type Quantity, sayFigure, toUnit, units } from "../state/unit.ts";
-import { UNIT } from "../text/en-record.ts";
+import { type Bounds, readFigure, sayBounds } from "../state/bounds.ts";
+import { type Quantity, sayFigure, toUnit, UNITS, units } from "../state/unit.ts";
 
 interface QuantityFieldProps {
   readonly label: string;
@@ -26,6 +26,7 @@ interface Typed {
 export function QuantityField(props: QuantityFieldProps): VNode {
   const { label, quantity, value, onChange, help, within } = props;
   const unit = units.value[quantity];
+  const bounds: Bounds = { within, quantity, unit: UNITS[quantity][0] };
   // What is typed stays as it is typed; anything that comes from outside takes its place.
   const [typed, setTyped] = useState<Typed>();
   const id = useId();
@@ -33,14 +34,11 @@ export function QuantityField(props: QuantityFieldProps): VNode {
   const isWrong = isCurrent && typed.isWrong;
   const shown = value === undefined ? "" : sayFigure(toUnit(value, quantity, unit), unit);
   const type = (text: string): void => {
-    const figure = parseFigure(text);
-    const stored = figure === undefined ? undefined : fromUnit(figure, quantity, unit);
-    const isWithin = stored !== undefined && stored >= within[0] && stored <= within[1];
-    const isSound = isWithin || text.trim() === "";
+    const stored = readFigure(text, bounds);
+    const isSound = stored !== undefined || text.trim() === "";
     setTyped({ text, stored, unit, isWrong: !isSound });
     if (isSound) onChange(stored);
   };
-  const [low, high] = within.map((edge) => sayFigure(toUnit(edge, quantity, unit), unit));
   return (
     <div class={isWrong ? "field is-wrong" : "field"}>
       <label for={id}>
@@ -58,7 +56,7 @@ export function QuantityField(props: QuantityFieldProps): VNode {
       />
       {isWrong && (
         <p id={`${id}-wrong`} class="wrong" role="alert">
-          {UNIT.wrong(low ?? "", high ?? "", unit)}
+          {sayBounds(bounds)}
         </p>
       )}
     </div>

@@ -15,6 +15,7 @@ import { putOffStep } from "../state/advice.ts";
 import { asOneStep, findings, giveAnswer } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { draftKey } from "../state/draft.ts";
+import { inUnits } from "../state/figure.ts";
 import { at, goTo } from "../state/route.ts";
 import { checkAddress, givenTo, keyOfLook, keyOfStep, type Look, looksOf } from "../state/step.ts";
 import { type Disagreement, disagreement } from "../state/tried.ts";
@@ -137,7 +138,7 @@ function Ask({ look, engine, takesFocus, onAnswer }: AskProps): VNode {
       <p class="ask" ref={ref} tabIndex={-1}>
         {sayLook(look, engine)}
       </p>
-      {row.help && <p class="help">{row.help}</p>}
+      {row.help && <p class="help">{inUnits.value(row.help)}</p>}
       <Answerer
         row={row}
         engine={engine}

@@ -98,7 +98,7 @@ export const INSTRUMENT = [
     ],
     minutes: 3,
     tool: "meter",
-    skill: 1,
+    skill: 2,
     cautions: ["high-voltage", "hot-parts"],
     yields: ["plug.insulation"],
     access: ["access.rail", "access.coil", "access.cable", "access.plug"],

@@ -1,4 +1,5 @@
-// What was tried on the engine, and what it did.
+// What was tried on the engine, and what it did. An exchange is answered when the misfire was seen again or stayed
+// away on a drive that used to show it: none of them is a look at one moment.
 import type { FindingRow } from "../schema.ts";
 
 export const TRIED = [
@@ -8,8 +9,6 @@ export const TRIED = [
     topic: "tried",
     kind: "choice",
     scope: "cylinder",
-    momentary: true,
-    awaits: 0.5,
     travels: "moved",
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -23,8 +22,6 @@ export const TRIED = [
     topic: "tried",
     kind: "choice",
     scope: "cylinder",
-    momentary: true,
-    awaits: 0.5,
     travels: "moved",
     suits: ["rail", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
@@ -39,8 +36,6 @@ export const TRIED = [
     topic: "tried",
     kind: "choice",
     scope: "cylinder",
-    momentary: true,
-    awaits: 0.5,
     travels: "moved",
     suits: ["distributor", "pack", "hybrid"],
     grounds: { basis: "memory", confidence: "low" },
@@ -55,8 +50,6 @@ export const TRIED = [
     topic: "tried",
     kind: "choice",
     scope: "cylinder",
-    momentary: true,
-    awaits: 0.5,
     travels: "moved",
     suits: ["pack"],
     grounds: { basis: "memory", confidence: "low" },
@@ -72,8 +65,6 @@ export const TRIED = [
     topic: "tried",
     kind: "choice",
     scope: "coil",
-    momentary: true,
-    awaits: 0.5,
     travels: "moved",
     suits: ["pack", "hybrid", "coil-per-plug"],
     grounds: { basis: "memory", confidence: "low" },
@@ -88,8 +79,6 @@ export const TRIED = [
     topic: "tried",
     kind: "choice",
     scope: "engine",
-    momentary: true,
-    awaits: 0.5,
     suits: ["pack", "rail"],
     grounds: { basis: "memory", confidence: "low" },
     options: {
@@ -103,8 +92,6 @@ export const TRIED = [
     topic: "tried",
     kind: "choice",
     scope: "cylinder",
-    momentary: true,
-    awaits: 0.5,
     travels: "moved",
     grounds: { basis: "memory", confidence: "low" },
     options: {

@@ -146,7 +146,7 @@ export const PLUG_REPAIR = [
       { fault: "plug.deposits", works: 0.2 },
     ],
     minutes: 8,
-    skill: 1,
+    skill: 2,
     tool: "hand tools",
     parts: "none",
     access: ["access.rail", "access.coil", "access.cable", "access.plug"],
