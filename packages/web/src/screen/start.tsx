@@ -2,7 +2,7 @@
 import { cylinderCounts, demoProfiles, type EngineProfile, resolveEngine } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { Dial } from "../diagram/dial.tsx";
+import { Dial, DialRoom } from "../diagram/dial.tsx";
 import { lookAtShelf, open, shelf } from "../state/keep.ts";
 import { at, goTo } from "../state/route.ts";
 import { isKeptOffline } from "../state/update.ts";
@@ -12,6 +12,7 @@ import { START } from "../text/en.ts";
 import { SafeFirst } from "../ui/caution.tsx";
 import { FileWay } from "../ui/file-way.tsx";
 import { Heading } from "../ui/heading.tsx";
+import { Later } from "../ui/later.tsx";
 
 /** Cases shown here; the others are on their own screen. */
 const SHOWN = 3;
@@ -61,10 +62,17 @@ export function Start(): VNode {
 function Hero({ profile }: { profile: EngineProfile }): VNode {
   return (
     <figure class="hero">
-      <Dial engine={resolveEngine(profile)} />
+      {/* The words can be read meanwhile. */}
+      <Later meanwhile={<DialRoom />}>
+        <Example profile={profile} />
+      </Later>
       <figcaption class="caption">{START.dial}</figcaption>
     </figure>
   );
+}
+
+function Example({ profile }: { profile: EngineProfile }): VNode {
+  return <Dial engine={resolveEngine(profile)} />;
 }
 
 function Way({ to, say, more }: { to: string; say: string; more: string }): VNode {
