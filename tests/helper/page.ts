@@ -13,16 +13,12 @@ import {
   type Page,
 } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
+import { pagePolicy } from "../../packages/server/src/page-policy.ts";
 import { LAZY } from "../../packages/web/src/text/en.ts";
 
 export const CHROMIUM = process.env["CHROMIUM_PATH"] ?? "";
 
 export const DIST = join(import.meta.dirname, "../../packages/web/dist");
-
-const POLICY =
-  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; " +
-  "connect-src 'self'; manifest-src 'self'; worker-src 'self'; font-src 'self'; " +
-  "base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
@@ -132,6 +128,7 @@ export async function openStage(options: StageOptions = {}): Promise<Stage> {
 }
 
 function serve(folder: string, keepsPage: boolean): Server {
+  const policy = sayPolicy(pagePolicy(readFileSync(join(folder, "index.html"), "utf8")));
   return createServer((request, response) => {
     const path = (request.url ?? "/").split("?")[0] ?? "/";
     const file = join(folder, path === "/" ? "index.html" : path);
@@ -140,9 +137,15 @@ function serve(folder: string, keepsPage: boolean): Server {
       return;
     }
     const type = TYPES[extname(file)] ?? "application/octet-stream";
-    response.writeHead(200, { "content-type": type, "content-security-policy": POLICY });
+    response.writeHead(200, { "content-type": type, "content-security-policy": policy });
     response.end(path === "/sw.js" && !keepsPage ? "// Keeps nothing." : readFileSync(file));
   });
+}
+
+function sayPolicy(directives: ReturnType<typeof pagePolicy>): string {
+  return Object.entries(directives)
+    .map(([name, sources]) => [name, ...sources].join(" "))
+    .join("; ");
 }
 
 /** A page of its own, with a store of its own. */
@@ -158,6 +161,8 @@ export async function openPage(
     if (message.type() === "error") stage.complaints.push(message.text());
   });
   await page.goto(`${stage.address}${hash}`);
+  // The first screen stands before it answers to a hand; its picture is drawn after that.
+  if (hash === "") await page.locator(".hero .scale").waitFor({ state: "attached" });
   return page;
 }
 

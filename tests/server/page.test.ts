@@ -1,9 +1,11 @@
 // Does the page come with the right headers, and only where a page is asked for?
+import { createHash } from "node:crypto";
 import { rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { brotliCompressSync, brotliDecompressSync, gunzipSync } from "node:zlib";
 import { afterAll, describe, expect, it } from "vitest";
 import { buildApp } from "../../packages/server/src/app.ts";
+import { pagePolicy } from "../../packages/server/src/page-policy.ts";
 import { buildBareApp, PAGE_TEXT, pageFolder } from "../helper/build-app.ts";
 
 const folder = pageFolder();
@@ -45,6 +47,20 @@ describe("the page", () => {
     ]);
     expect(headers["x-content-type-options"]).toBe("nosniff");
     expect(headers["x-frame-options"]).toBe("DENY");
+  });
+
+  it("runs what stands in its document, and nothing that gets into it", async () => {
+    // The example of Content Security Policy Level 2 and 3, section on hashes for inline scripts: a
+    // script of this text, and the SHA-256 of it.
+    const script = "alert('Hello, world.');";
+    const hash = "'sha256-qznLcsROx4GACP2dm0UCKCzCG+HiZ1guq6ZZDob/Tng='";
+    const style = "p{color:red}";
+    const policy = pagePolicy(
+      `<script>${script}</script><script src="./a.js"></script><style>${style}</style>`,
+    );
+    const ofStyle = createHash("sha256").update(style).digest("base64");
+    expect(policy["script-src"]).toEqual(["'self'", hash]);
+    expect(policy["style-src"]).toEqual(["'self'", `'sha256-${ofStyle}'`]);
   });
 
   it("is not sent to programs, for missing files, or under /api", async () => {

@@ -1,5 +1,5 @@
 // The HTTP server without the process: every route and plugin, registered by hand.
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { join, sep } from "node:path";
 import compress from "@fastify/compress";
 import helmet from "@fastify/helmet";
@@ -16,27 +16,13 @@ import {
 import type { z } from "zod";
 import { type Config, version } from "./config.ts";
 import { answerError, handleErrors } from "./error.ts";
+import { pagePolicy } from "./page-policy.ts";
 import { catalogueRoutes } from "./route/catalogue.ts";
 import { healthRoute } from "./route/health.ts";
 import { nextRoutes } from "./route/next.ts";
 import { rankRoutes } from "./route/rank.ts";
 
 const BODY_LIMIT = 1024 * 1024;
-
-/** The page runs from its own files alone: no script, style or request from anywhere else. */
-const PAGE_POLICY = {
-  "default-src": ["'none'"],
-  "script-src": ["'self'"],
-  "style-src": ["'self'"],
-  "img-src": ["'self'", "data:"],
-  "connect-src": ["'self'"],
-  "manifest-src": ["'self'"],
-  "worker-src": ["'self'"],
-  "font-src": ["'self'"],
-  "base-uri": ["'none'"],
-  "form-action": ["'self'"],
-  "frame-ancestors": ["'none'"],
-};
 
 /** The server, to listen with or to be asked directly. */
 export async function buildApp(
@@ -50,11 +36,15 @@ export async function buildApp(
     https: tls ?? null,
     frameworkErrors: answerError,
   } as object);
-  const hasPage = existsSync(join(page, "index.html"));
+  const document = join(page, "index.html");
+  const hasPage = existsSync(document);
   handleErrors(app, hasPage);
   speakJson(app);
   await app.register(helmet, {
-    contentSecurityPolicy: { useDefaults: false, directives: PAGE_POLICY },
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: pagePolicy(hasPage ? readFileSync(document, "utf8") : ""),
+    },
     // Whether a name is to be reached by https only is for whoever puts a proxy in front.
     strictTransportSecurity: false,
     xFrameOptions: { action: "deny" },

@@ -1,5 +1,5 @@
 // Brings the page up: the case that was open, the thread that weighs, then what other screens need.
-import { options, render } from "preact";
+import { hydrate, options, render } from "preact";
 import { App, currentEntry } from "./app.tsx";
 import { CASE } from "./case-entry.ts";
 import { DRIVE_ANSWER } from "./screens.ts";
@@ -26,8 +26,12 @@ export async function startPage(page: Document, script: string): Promise<void> {
   await Promise.all([resumeLast(), chosenUnits()]);
   keepOpenCase();
   const first = currentEntry();
-  if (first) await loadScreen(first);
-  render(<App />, root);
+  if (first) {
+    await loadScreen(first);
+    root.replaceChildren();
+    page.documentElement.className = "";
+    render(<App />, root);
+  } else hydrate(<App />, root);
   whenIdle(() => {
     startThinking(script);
     void loadScreen(CASE).then(() => loadScreen(DRIVE_ANSWER));

@@ -1,6 +1,6 @@
 // Opens a case file of the device, and says where a broken one breaks.
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { LAZY, START } from "../text/en.ts";
 
 export function FileWay(): VNode {
@@ -20,6 +20,16 @@ export function FileWay(): VNode {
       );
     }
   };
+  const ref = useRef<HTMLInputElement>(null);
+  const take = (): void => {
+    const input = ref.current;
+    void open(input?.files?.[0]).finally(() => {
+      // The same file may be chosen again after it was mended.
+      if (input) input.value = "";
+    });
+  };
+  // One may have been chosen while the scripts were still on their way.
+  useEffect(take, []);
   return (
     <>
       <label class="file">
@@ -27,18 +37,7 @@ export function FileWay(): VNode {
           {START.file}
           <small>{START.fileMore}</small>
         </span>
-        <input
-          type="file"
-          class="vh"
-          accept=".json,application/json"
-          onChange={(event) => {
-            const input = event.currentTarget;
-            // The same file may be chosen again after it was mended.
-            void open(input.files?.[0]).finally(() => {
-              input.value = "";
-            });
-          }}
-        />
+        <input type="file" class="vh" accept=".json,application/json" ref={ref} onChange={take} />
       </label>
       {told}
     </>

@@ -1,0 +1,88 @@
+// Does the first screen stand before the scripts have come, and is nothing lost that was done meanwhile?
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { START } from "../../packages/web/src/text/en.ts";
+import { CHROMIUM, PHONE, useStage } from "../helper/page.ts";
+
+const stage = useStage();
+
+/** The page while its scripts are on their way; `arrive` lets them come. */
+async function early(hash = ""): Promise<{ page: Page; arrive: () => void }> {
+  const context = await stage.browser.newContext(PHONE);
+  const page = await context.newPage();
+  page.on("pageerror", (error) => stage.complaints.push(String(error)));
+  page.on("console", (message) => {
+    if (message.type() === "error") stage.complaints.push(message.text());
+  });
+  let arrive = (): void => undefined;
+  const held = new Promise<void>((resolve) => {
+    arrive = resolve;
+  });
+  await context.route(/\.js$/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  // Scripts that are modules hold back `load` and `DOMContentLoaded`.
+  await page.goto(`${stage.address}${hash}`, { waitUntil: "commit" });
+  await page.locator("noscript").waitFor({ state: "attached" });
+  return { page, arrive };
+}
+
+const heading = (page: Page) => page.getByRole("heading", { name: START.title });
+
+describe.skipIf(!CHROMIUM)("the first screen", () => {
+  it("is read, with its styles, while the scripts are on their way, and stays as it was", async () => {
+    const { page, arrive } = await early();
+    await heading(page).waitFor();
+    const before = await page.locator("#app").innerText();
+    expect(await page.locator(".numbers a").count()).toBeGreaterThan(5);
+    const box = await page.locator(".numbers a").first().boundingBox();
+    expect(box?.height).toBeGreaterThanOrEqual(48);
+    arrive();
+    await page.locator(".hero .scale").waitFor({ state: "attached" });
+    const after = await page.locator("#app").innerText();
+    expect(after.startsWith(before), `${before}\n=>\n${after}`).toBe(true);
+    expect(await page.locator("h1").count()).toBe(1);
+    expect(stage.complaints).toEqual([]);
+  });
+
+  it("is not seen by who comes back to another screen", async () => {
+    const { page, arrive } = await early("#/glossary");
+    expect(await heading(page).isVisible()).toBe(false);
+    arrive();
+    await page.locator("main.outside h1").waitFor();
+    expect(await heading(page).count()).toBe(0);
+    expect(stage.complaints).toEqual([]);
+  });
+
+  it("leads on, once the scripts are there, where it was tapped before", async () => {
+    const { page, arrive } = await early();
+    await page.getByRole("link", { name: "6", exact: true }).tap();
+    arrive();
+    await page.getByRole("link", { name: "In a V" }).waitFor();
+    await page.goBack();
+    await heading(page).waitFor();
+    expect(stage.complaints).toEqual([]);
+  });
+
+  it("opens the file that was chosen before", async () => {
+    const { page, arrive } = await early();
+    const doc = { halfOrderCase: 1, engine: "demo.tern", findings: [] };
+    await page.locator("input[type=file]").setInputFiles({
+      name: "case.json",
+      mimeType: "application/json",
+      buffer: Buffer.from(JSON.stringify(doc)),
+    });
+    arrive();
+    await page.locator(".ranking .ranked-row").first().waitFor();
+    expect(page.url()).toMatch(/#\/ranking$/);
+    expect(stage.complaints).toEqual([]);
+  });
+
+  it("is drawn by styles of its own alone: the policy lets no attribute style a part of it", async () => {
+    const html = await (await fetch(stage.address)).text();
+    expect(html).toContain(START.lead);
+    expect(html).not.toMatch(/\sstyle=/);
+    expect(html).not.toMatch(/<link rel="stylesheet"/);
+  });
+});
