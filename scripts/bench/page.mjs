@@ -14,23 +14,15 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import { findChromium } from "../chromium.mjs";
+import { answers } from "./page-answers.mjs";
+import { answerAll, PHONE, until } from "./page-hand.mjs";
 
-const SLOWDOWN = 4;
-const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
 const FLAGS = [
   "--no-sandbox",
   "--disable-gpu",
   "--no-first-run",
   "--disable-background-networking",
 ];
-/** Engines weighed: those that the first questions lead to by these words, and by the first order after them. */
-const ENGINES = [
-  { name: "four, coil rail", count: "4", layout: "In one row", isKnown: true },
-  { name: "six, coil rail", count: "6", layout: "In a V", isKnown: true },
-  { name: "six, firing order not known", count: "6", layout: "In a V", isKnown: false },
-];
-/** Visits whose answers are put together: the machine is never as calm as one would like. */
-const VISITS = 2;
 const LIGHTHOUSE = ["lighthouse@12.2.3", "chrome-launcher@1.2.1"];
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -71,7 +63,7 @@ async function firstVisit(browser, address) {
   await page.goto(address);
   // The ranking after the last answer needs no more files; what comes then is of the next step.
   const shown = await answerAll(page);
-  await page.locator(".next").waitFor();
+  await until(page, () => document.querySelector(".next") !== null);
   await page.waitForTimeout(2000);
   const all = await Promise.all(pending);
   say(
@@ -103,192 +95,6 @@ function kindOf(path) {
   if (/\.json$/.test(path)) return "data";
   if (/\.css$/.test(path)) return "style";
   return /\/$|\.html$/.test(path) ? "page" : "other";
-}
-
-/**
- * The six questions, each answered by its first option, up to the ranking and the drive answer. Gives the
- * time of the last tap.
- */
-async function answerAll(page, engine = ENGINES[0], onAnswer = async () => undefined) {
-  await page.getByRole("link", { name: engine.count, exact: true }).tap();
-  await page.getByRole("link", { name: engine.layout }).tap();
-  await page.getByRole("link", { name: /^A coil rail/ }).tap();
-  const order = page.locator(engine.isKnown ? "button.option:not(.is-dashed)" : "button.is-dashed");
-  await order.first().tap();
-  // A question is read before it is answered.
-  await onAnswer();
-  let last = 0;
-  for (;;) {
-    const title = page.locator("h1").first();
-    await page.locator(".question h1, .ranked-row").first().waitFor();
-    if ((await page.locator(".question").count()) === 0) break;
-    const asked = await title.innerText();
-    last = Date.now();
-    const confirm = page.locator(".question .is-finish");
-    if ((await confirm.count()) > 0) await confirm.tap();
-    else await page.locator(".question .option").first().tap();
-    await onAnswer();
-    await page.waitForFunction((old) => document.querySelector("h1")?.innerText !== old, asked);
-  }
-  await page.locator(".ranking:not(.is-weighing) .ranked-row").first().waitFor();
-  await page.locator(".drive-answer").waitFor();
-  return last;
-}
-
-/** From the tap on an answer to the ranking that knows it, and the tasks that kept the page busy. */
-async function answers(browser, address) {
-  console.log(`\nFrom an answer to its ranking, processor ${SLOWDOWN} times slower, ms`);
-  for (const engine of ENGINES) {
-    const all = { tasks: [], times: [], own: [] };
-    for (let visit = 0; visit < VISITS; visit++) {
-      const { tasks, answered } = await visited(browser, address, engine);
-      all.tasks.push(...tasks);
-      all.times.push(...answered.map(({ after }) => after));
-      all.own.push(...answered.map(({ thread }) => thread));
-    }
-    const load = loadavg()[0]?.toFixed(1);
-    const longest = Math.max(0, ...all.tasks);
-    console.log(`  ${engine.name}; load ${load}`);
-    console.log(`    ${middleAndMost(all.times)}, of ${all.times.length} answers`);
-    console.log(`    the thread alone, at full speed: ${middleAndMost(all.own)}`);
-    console.log(
-      `    longest task of the page ${longest > 0 ? longest.toFixed(0) : "under 50"}, ${all.tasks.length} of 50 or more`,
-    );
-  }
-}
-
-function middleAndMost(times) {
-  const sorted = [...times].sort((a, b) => a - b);
-  const at = (index) => (sorted.at(index) ?? 0).toFixed(0);
-  return `median ${at(Math.floor(sorted.length / 2))}, longest ${at(-1)}`;
-}
-
-async function visited(browser, address, engine) {
-  // Without the service worker, which would hand out the script before the brake is in it.
-  const context = await browser.newContext({ ...PHONE, serviceWorkers: "block" });
-  const page = await context.newPage();
-  await page.addInitScript(watch);
-  await context.route(/assets\/.*\.js$/, async (route) => {
-    const response = await route.fetch();
-    const body = `${await response.text()};(${brake})(${SLOWDOWN});`;
-    await route.fulfill({ response, body });
-  });
-  await page.goto(address);
-  await page.waitForFunction(() => globalThis.watched.isWarm);
-  // What looks for links in the page is slow the first time, and no task of the page's own.
-  await page.getByRole("link", { name: engine.count, exact: true }).count();
-  // As long as a hand needs at least to find its engine.
-  await page.waitForTimeout(1500);
-  const session = await context.newCDPSession(page);
-  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWDOWN });
-  await page.evaluate(() => globalThis.watched.tasks.splice(0));
-  // Nothing is asked of the page meanwhile: each look at it would be a task too.
-  await answerAll(page, engine, async () => {
-    do await page.waitForTimeout(600);
-    while (await page.evaluate(() => globalThis.watched.answered.some(({ after }) => !after)));
-  });
-  const watched = await page.evaluate(() => globalThis.watched);
-  // What the next step still fetches is no longer of interest.
-  await context.unrouteAll({ behavior: "ignoreErrors" });
-  await context.close();
-  return watched;
-}
-
-/** In the thread: it answers as late as a processor so many times slower would, and tells its own time. */
-function brake(slowdown) {
-  if (typeof document !== "undefined" || globalThis.hasBrake) return;
-  globalThis.hasBrake = true;
-  const own = globalThis.postMessage.bind(globalThis);
-  // The one kind of memory that a thread may sleep on without further headers.
-  const { buffer } = new WebAssembly.Memory({ initial: 1, maximum: 1, shared: true });
-  const sleep = (ownMs) => Atomics.wait(new Int32Array(buffer), 0, 0, (slowdown - 1) * ownMs);
-  let began = 0;
-  addEventListener("message", () => {
-    began = performance.now();
-  });
-  globalThis.postMessage = (thought) => {
-    if (thought.ahead !== undefined) return own(thought);
-    const ownMs = performance.now() - began;
-    sleep(ownMs);
-    own({ ...thought, ownMs });
-  };
-  // What it thinks ahead of the next question takes its time too.
-  const later = globalThis.setTimeout;
-  globalThis.setTimeout = (then, ms) =>
-    later(() => {
-      const start = performance.now();
-      then();
-      sleep(performance.now() - start);
-    }, ms);
-}
-
-/** In the page: when an answer was tapped, when the first ranking after it was seen, what took long. */
-function watch() {
-  /** A ranking that changes nothing on the screen by then changes nothing. */
-  const UNCHANGED_MS = 300;
-  const watched = { tasks: [], answered: [], isWarm: false };
-  globalThis.watched = watched;
-  new PerformanceObserver((list) => {
-    for (const { duration } of list.getEntries()) watched.tasks.push(duration);
-  }).observe({ type: "longtask", buffered: true });
-  let tapped;
-  addEventListener(
-    "click",
-    ({ target, timeStamp }) => {
-      if (target.closest?.(".question .option")) tapped = timeStamp;
-    },
-    true,
-  );
-  const seen = (then) => {
-    const back = performance.now();
-    const observer = new MutationObserver(() => {
-      stop();
-      requestAnimationFrame(() => {
-        // Handed out after the frame that has just begun.
-        const { port1, port2 } = new MessageChannel();
-        port1.onmessage = () => then(performance.now());
-        port2.postMessage(0);
-      });
-    });
-    const late = setTimeout(() => {
-      stop();
-      then(back);
-    }, UNCHANGED_MS);
-    const stop = () => {
-      observer.disconnect();
-      clearTimeout(late);
-    };
-    const all = { subtree: true, childList: true, characterData: true, attributes: true };
-    observer.observe(document.body, all);
-  };
-  const Own = globalThis.Worker;
-  globalThis.Worker = class extends Own {
-    postMessage(message) {
-      const from = tapped;
-      if (!message.advice) tapped = undefined;
-      this.addEventListener("message", () => {
-        watched.isWarm = true;
-      });
-      if (from !== undefined && !message.advice) {
-        const answer = { after: 0, thread: 0 };
-        watched.answered.push(answer);
-        // Thought ahead: it is in the drawing that comes now.
-        if (message.isKnown) {
-          seen((at) => {
-            answer.after = at - from;
-          });
-        }
-        const hear = ({ data }) => {
-          seen((at) => {
-            answer.after = at - from;
-            answer.thread = data.ownMs;
-          });
-        };
-        if (!message.isKnown) this.addEventListener("message", hear, { once: true });
-      }
-      super.postMessage(message);
-    }
-  };
 }
 
 /** Its own folder holds it, since it is larger than all else together. */

@@ -1,14 +1,11 @@
 // All answers, to change or take back, and what can be done with the case as a whole.
 import type { VNode } from "preact";
-import { canRedo, canUndo, findings, redo, undo, withdrawAnswer } from "../state/case.ts";
-import { findingRow } from "../state/catalogue.ts";
-import { drawn, isDesk } from "../state/view.ts";
-import "../state/unit.ts";
-import { askFrom } from "../state/way.ts";
-import { sayAnswer, sayAsked } from "../text/answer.ts";
+import { canRedo, canUndo, findings, redo, undo } from "../state/case.ts";
+import { isDesk } from "../state/view.ts";
 import { UNDO } from "../text/en.ts";
 import { LISTED } from "../text/en-answers.ts";
 import { CaseLinks, OtherLinks } from "../ui/case-links.tsx";
+import { GivenAnswer } from "../ui/given-answer.tsx";
 import { Heading } from "../ui/heading.tsx";
 
 function Answers(): VNode {
@@ -27,30 +24,9 @@ function Answers(): VNode {
         </button>
       </p>
       <ul class="answers">
-        {findings.value.map((given) => {
-          const row = findingRow(given.finding);
-          const asked = sayAsked(row, given, drawn.value);
-          return (
-            <li key={asked}>
-              <p>
-                <small>{asked}</small>
-                {sayAnswer(row, given.answer)}
-              </p>
-              <a class="quiet" href={askFrom("answers", given.finding)}>
-                {LISTED.change}
-                <span class="vh">: {asked}</span>
-              </a>
-              <button
-                type="button"
-                class="quiet"
-                onClick={() => withdrawAnswer(given.finding, given.cylinder)}
-              >
-                {LISTED.remove}
-                <span class="vh">: {asked}</span>
-              </button>
-            </li>
-          );
-        })}
+        {findings.value.map((given) => (
+          <GivenAnswer key={`${given.finding} ${given.cylinder}`} given={given} from="answers" />
+        ))}
       </ul>
       <CaseLinks />
       <OtherLinks />

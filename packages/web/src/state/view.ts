@@ -8,6 +8,7 @@ import { facts } from "./facts.ts";
 import { nextFrame } from "./frame.ts";
 import { type PartGroup, partGroups } from "./group.ts";
 import { seemsMended } from "./mended.ts";
+import { isOrderOf } from "./order.ts";
 import { ranking } from "./thinking.ts";
 
 /** Wide enough for picture, ranking and question side by side. */
@@ -67,8 +68,8 @@ export function clearView(): void {
 /** The engine that is drawn: while nobody has said, the one with the order that the answers make likeliest. */
 export const drawn = computed<Engine | undefined>(() => {
   const all = engines.value;
-  const order = ranking.value?.orders?.[0]?.firingOrder.join();
-  const likeliest = all.find((engine) => engine.order.map((c) => engine.names[c]).join() === order);
+  const [first] = ranking.value?.orders ?? [];
+  const likeliest = first && all.find((engine) => isOrderOf(engine, first));
   return all[drawnIndex.value ?? -1] ?? likeliest ?? all[0];
 });
 
