@@ -2,7 +2,13 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { minify } from "terser";
-import { defineConfig, type Plugin, runnerImport, type UserConfig } from "vite";
+import {
+  defineConfig,
+  type IndexHtmlTransformContext,
+  type Plugin,
+  runnerImport,
+  type UserConfig,
+} from "vite";
 
 // Setting this replaces vite's own list, so that list is repeated after ours.
 const conditions = ["half-order-source", "module", "browser", "development|production"];
@@ -27,13 +33,12 @@ export default defineConfig(async ({ command }): Promise<UserConfig> => {
       assetsInlineLimit: 0,
       rolldownOptions: { output: { codeSplitting: { groups: GROUPS } } },
       modulePreload: {
-        // The page's security policy allows no inline script and no data: address but for images.
+        // The page's security policy allows no script in the document but its own, and data: for images alone.
         polyfill: false,
-        // The thread has no document to put hints into. Of other screens only styles are named, which nothing
-        // else would fetch: what their scripts import is found in them, and a list of it all is long.
+        // The thread has no document to put hints into. Of screens only styles are named, which nothing else
+        // would fetch: what their scripts import is found in them, and a list of it all is long.
         resolveDependencies: (file, deps) => {
-          if (/thread/.test(file)) return [];
-          return /\/page-/.test(file) ? deps : deps.filter((dep) => dep.endsWith(".css"));
+          return /thread/.test(file) ? [] : deps.filter((dep) => dep.endsWith(".css"));
         },
       },
     },
@@ -100,14 +105,34 @@ function firstScreen(): Plugin {
           delete bundle[name];
           return `<style>${String(file.source)}</style>`;
         });
-        return withStyles.replace('<div id="app">', (tag) => tag + firstScreenHtml());
+        return withStyles
+          .replace("</head>", (tag) => pageFiles(bundle).map(preloadLink).join("") + tag)
+          .replace('<div id="app">', (tag) => tag + firstScreenHtml());
       },
     },
   };
 }
 
+type Bundle = NonNullable<IndexHtmlTransformContext["bundle"]>;
 type Screen = typeof import("./first-screen.tsx");
 const STYLE_LINK = /<link rel="stylesheet"[^>]* href="\.\/([^"]+)">/;
+
+/** What the first script fetches next, and what that needs: asked for beside it, and not one after the other. */
+function pageFiles(bundle: Bundle): readonly string[] {
+  const chunks = Object.values(bundle).filter((file) => file.type === "chunk");
+  const found = chunks.filter(({ facadeModuleId }) => facadeModuleId?.endsWith("/src/page.tsx"));
+  for (const { imports } of found) {
+    found.push(
+      ...chunks.filter((each) => imports.includes(each.fileName) && !found.includes(each)),
+    );
+  }
+  return found.filter(({ isEntry }) => !isEntry).map(({ fileName }) => fileName);
+}
+
+/** Low: what stands in the document is read first. */
+function preloadLink(name: string): string {
+  return `<link rel="modulepreload" fetchpriority="low" crossorigin href="./${name}">`;
+}
 
 /** Goes once more over the scripts that vite has made small already: a sixtieth less to fetch. */
 function smaller(): Plugin {

@@ -62,6 +62,11 @@ const SCREENS = [
   ["all cases", "#/cases", ".cases > li"],
   ["the way to everything else", "#/more", ".unit-panel"],
   ["what is at hand", "#/hand", "fieldset.choices"],
+  [
+    "a hidden fault",
+    "#/practice/generic.i4.1342.rail/5/check.counts",
+    ".practice:has(.practice-state:empty) .practice-known",
+  ],
 ] as const;
 
 const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [

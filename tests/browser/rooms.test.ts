@@ -153,7 +153,9 @@ describe.skipIf(!CHROMIUM)("by keyboard alone", () => {
     const engine = profileById("demo.wagtail");
     if (!engine) throw new Error("demo.wagtail is gone");
     const page = await openPage(stage, DESK);
-    await openCase(stage, page, { ...DOC, repairs: [], work: {} });
+    // A gap is a sign of several parts; an exchange would leave no other part a chance.
+    const found = FINDINGS.with(-1, { finding: "plug.gap", cylinder: 2, answer: "wide" });
+    await openCase(stage, page, { ...DOC, findings: found, repairs: [], work: {} });
     await press(page, "link", /^How sure is this/);
     await atHeading(page, "How sure is this?");
     const shaken = page.locator(".shaken");
@@ -162,7 +164,7 @@ describe.skipIf(!CHROMIUM)("by keyboard alone", () => {
         ({ first }) => new RegExp(`stays in ${Math.round(first * 100)} of 100`),
       );
     await shaken.waitFor({ timeout: 60_000 });
-    for (const words of staying(FINDINGS)) {
+    for (const words of staying(found)) {
       await expect.poll(() => shaken.innerText()).toMatch(words);
     }
     await page.getByText("The weakest link").waitFor();
@@ -172,7 +174,7 @@ describe.skipIf(!CHROMIUM)("by keyboard alone", () => {
     await see(stage, page, "#/sure", "progress");
     await page.keyboard.press("Control+z");
     await shaken.waitFor({ timeout: 60_000 });
-    for (const words of staying(FINDINGS)) {
+    for (const words of staying(found)) {
       await expect.poll(() => shaken.innerText()).toMatch(words);
     }
     await expect.poll(() => page.locator("progress").count()).toBe(0);

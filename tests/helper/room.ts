@@ -51,7 +51,7 @@ export async function openCase(stage: Stage, page: Page, doc: CaseDocument): Pro
 /** Presses Tab until the thing of this role and name has the focus. */
 export async function tabTo(
   page: Page,
-  role: "button" | "link" | "textbox",
+  role: "button" | "link" | "searchbox" | "textbox",
   name: string | RegExp,
 ): Promise<Locator> {
   const wanted = page.getByRole(role, { name }).first();

@@ -15,8 +15,11 @@ export function* serviceProse(): Generator<Prose> {
   const limp = [...steps, ...fuelCut.steps, ...fuelCut.never, ...never, ...towInstead];
   yield* numbered("limp home", [...limp, ...afterwards]);
   const putBack: readonly PutBackRow[] = PUT_BACK;
-  for (const { id, say, without } of putBack) {
-    yield* numbered(`put back ${id}`, without === undefined ? [say] : [say, without]);
+  for (const { id, say, without, lacking } of putBack) {
+    yield* numbered(`put back ${id}`, [
+      say,
+      ...[without, lacking?.say].flatMap((each) => each ?? []),
+    ]);
   }
   for (const { regime, say } of PROOF_STEPS) yield { at: `proof ${regime}`, text: say };
   for (const { id, say } of PROOF_SIGNS) yield { at: `proof ${id}`, text: say };

@@ -8,9 +8,11 @@ import { compile } from "../../packages/core/src/compile/compile.ts";
 import { instanceKey } from "../../packages/core/src/compile/prior.ts";
 import { sensitivity } from "../../packages/core/src/explain/sensitivity.ts";
 import {
+  type EngineProfile,
   InputError,
   KNOWLEDGE,
   profileById,
+  rank,
   resolveEngine,
 } from "../../packages/core/src/index.ts";
 import { posterior } from "../../packages/core/src/inference/posterior.ts";
@@ -174,6 +176,47 @@ describe("the flip on random models, two faults sharing the number", () => {
   });
 });
 
+describe("the flip of parts", () => {
+  it("is where ranking anew finds another part likeliest, and nowhere sooner", () => {
+    let [found, apart] = [0, 0];
+    fc.assert(
+      fc.property(modelsOf([3, 6], [1, 3]), fc.nat(5), (drawn, of) => {
+        const component = Uint32Array.from({ length: drawn.faults }, (_, f) => Math.floor(f / 2));
+        const components = Math.max(...component) + 1;
+        const model = { ...drawn, component, components };
+        const weight: Weight = { kind: "prior", faults: [of % model.faults] };
+        const partsAt = (db: number): Float64Array => {
+          const times = 10 ** (db / 10);
+          const odds = model.odds.map((own, f) => (weight.faults.includes(f) ? own * times : own));
+          return posterior({ ...model, odds }, { tolerance: 0 }).component;
+        };
+        const firstAt = (db: number): number => {
+          const parts = partsAt(db);
+          return parts.indexOf(Math.max(...parts));
+        };
+        const holder = firstAt(0);
+        const flipped = flip(model, weight, { of: "component" });
+        if (Math.abs((flip(model, weight)?.moveDb ?? 99) - (flipped?.moveDb ?? 99)) > 0.1) apart++;
+        if (!flipped) {
+          for (const db of [-39, -20, -5, 5, 20, 39]) expect(firstAt(db)).toBe(holder);
+          return;
+        }
+        found++;
+        const { moveDb, first: then } = flipped;
+        if (Math.abs(moveDb) > 0.5) {
+          for (const step of [0.2, 0.6, 0.9]) expect(firstAt(step * moveDb)).toBe(holder);
+        }
+        const parts = partsAt(moveDb);
+        expect(Math.abs((parts[holder] as number) - (parts[then] as number))).toBeLessThan(0.01);
+        expect(then).not.toBe(holder);
+      }),
+      { numRuns: 150, seed: 20279 },
+    );
+    expect(found).toBeGreaterThan(40);
+    expect(apart).toBeGreaterThan(20);
+  });
+});
+
 /** The sample model with one number set: odds, or a probability. */
 function changed(weight: Weight, odds: number, probability: number): DiagnosisModel {
   if (weight.kind === "prior") {
@@ -198,7 +241,7 @@ describe("the sensitivity of a ranking", () => {
   const findings = [
     { finding: "codes", answer: ["P0302"] },
     { finding: "plug.age", answer: "over-100" },
-    { finding: "swap.plug", cylinder: 2, answer: "moved" },
+    { finding: "plug.gap", cylinder: 2, answer: "wide" },
   ];
   const told = sensitivity(profile, findings, { seed: 4, shakes: 12 });
 
@@ -207,7 +250,7 @@ describe("the sensitivity of a ranking", () => {
     expect(told.leading[0]).toBe("plug.gap-worn@leg 2");
     expect(moves).toEqual([...moves].sort((a, b) => a - b));
     expect(told.flips).toContainEqual(
-      expect.objectContaining({ of: "answer", finding: "swap.plug", cylinder: 2 }),
+      expect.objectContaining({ of: "answer", finding: "plug.gap", cylinder: 2 }),
     );
     for (const { first: next } of told.flips) expect(next).not.toBe(told.leading[0]);
   });
@@ -235,7 +278,7 @@ describe("the sensitivity of a ranking", () => {
   it("passes over no number that would change the first place", () => {
     // Every number of the two that lead, looked at one by one and by all three faults together.
     const { model, instances } = compile(resolveEngine(profile), findings, KNOWLEDGE);
-    const leaveOut = [instances.length - 1];
+    const leaveOut = [model.components - 1];
     for (const key of told.leading) {
       const own = instances.findIndex((instance) => instanceKey(instance) === key);
       const type = instances[own]?.fault;
@@ -243,7 +286,8 @@ describe("the sensitivity of a ranking", () => {
       model.observations.forEach(({ value, answer }, observation) => {
         if ((value[own] as number) <= 0) return;
         const faults = alike.filter((f) => value[f] === value[own]);
-        const found = flip(model, { kind: "sign", observation, faults }, { leaveOut });
+        const how = { leaveOut, of: "component" } as const;
+        const found = flip(model, { kind: "sign", observation, faults }, how);
         const named = told.flips.find(
           (each) => each.fault === key && each.finding === findings[answer]?.finding,
         );
@@ -267,6 +311,23 @@ describe("the sensitivity of a ranking", () => {
       expect(Math.sign(to - from)).toBe(Math.sign(moveDb));
       expect(typeOf(first) === typeOf(fault)).toBe(moveDb > 0);
     }
+  });
+
+  it("knows no rival in the part that is first: a coil half dead or weak is one coil", () => {
+    // Both cylinders of one double coil miss.
+    const tern = profileById("demo.tern") as EngineProfile;
+    const given = [{ finding: "codes", answer: ["P0302", "P0305"] }];
+    const { ranking, components } = rank(tern, given);
+    const partOf = (key: string): string | undefined =>
+      ranking.find(({ fault, place }) => `${fault}@${place}` === key)?.component;
+    const of = sensitivity(tern, given, { shakes: 40 });
+    const [own = "", rival = ""] = of.leading;
+    // The second fault is another one of the coil; the second part is what stands against it.
+    expect(ranking[1]?.component).toBe(partOf(own));
+    expect([own, rival].map(partOf)).toEqual([0, 1].map((at) => components[at]?.component));
+    for (const { first: next } of of.flips) expect(partOf(next)).not.toBe(partOf(own));
+    for (const { first: part, firstFault } of of.stability)
+      expect(part).toBeGreaterThan(firstFault);
   });
 
   it("refuses what a ranking refuses", () => {

@@ -19,6 +19,7 @@ import { speedAt, TRACE, tracePlan } from "../../packages/web/src/lesson/trace-g
 import { firstTurn } from "../../packages/web/src/lesson/turn.ts";
 import { gapSteps, voltagePlan } from "../../packages/web/src/lesson/voltage-geometry.ts";
 import {
+  sayAgain,
   sayBeat,
   sayBroken,
   sayCode,
@@ -113,6 +114,26 @@ describe("what is shown", () => {
     const dry = idleOf(seenOn(SIX, "injector.dead", "cylinder 3"));
     expect(saySparks(SIX, dry)).toEqual([LESSON.lit("3")]);
     expect(sayBeat(dry.shake)).toBe(LESSON.beat.half);
+  });
+
+  it("says that more may miss less of gaps alone, where one engine does outdo another", () => {
+    for (const [fault, mark] of [
+      ["driver.dead", "coil 1+6"],
+      ["injector.clogged", "cylinder 3"],
+    ] as const) {
+      expect(sayAgain(seenOn(SIX, fault, mark).broken)).toBe(LESSON.againHelp);
+    }
+    // Two of the engines that are drawn: the second has the wider gap and the stronger coil.
+    const [narrow, wide] = [20, 22].map((seed) => {
+      const { broken, regimes } = seenOn(SIX, "plug.gap-worn", "leg 2", seed);
+      expect(sayAgain(broken)).toContain(LESSON.againGap);
+      return {
+        gapM: broken.find(({ figure }) => figure === "plug.gapM")?.value ?? 0,
+        share: Math.max(...regimes.map((each) => each.share[1] ?? 0)),
+      };
+    });
+    expect(wide?.gapM).toBeGreaterThan((narrow?.gapM ?? 1) + 0.05e-3);
+    expect(wide?.share).toBeLessThan((narrow?.share ?? 0) - 0.1);
   });
 
   it("tells chance as chance: no beat, no cylinder that never fires", () => {

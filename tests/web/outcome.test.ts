@@ -1,7 +1,10 @@
 // Can every line of what a check may show be read by itself?
-import { FINDINGS, type Finding, type FindingRow } from "@half-order/core";
+import { CHECKS, FINDINGS, type Finding, type FindingRow } from "@half-order/core";
 import { describe, expect, it } from "vitest";
+import { MADE_BY_CHECK } from "../../packages/core/src/knowledge/made-by-check.ts";
+import { asAsked } from "../../packages/web/src/state/step.ts";
 import { outcomeLines } from "../../packages/web/src/text/outcome.ts";
+import { sayThen } from "../../packages/web/src/ui/then.ts";
 
 const rowOf = (id: string): FindingRow | undefined => FINDINGS.find((row) => row.id === id);
 const rows = FINDINGS as readonly FindingRow[];
@@ -39,6 +42,29 @@ describe("a line of an outcome", () => {
     expect(hose).toEqual({ answer: "At a hose, the servo or the throttle shaft" });
   });
 
+  it("has its question beside answers to others", () => {
+    const both: readonly Finding[] = [
+      { finding: "connector.push", answer: "stayed", cylinder: 2 },
+      { finding: "connector.lock", answer: "clicks", cylinder: 2 },
+    ];
+    const check = CHECKS.find(({ id }) => id === "check.connector-home");
+    const lines = outcomeLines(asAsked(both, check?.yields ?? [], [2]), rowOf);
+    expect(lines.map(({ asked }) => asked)).toEqual([
+      rowOf("connector.lock")?.ask,
+      rowOf("connector.push")?.ask,
+    ]);
+  });
+
+  it("stands in the order in which it is asked, one place after the other", () => {
+    const at = (finding: string, cylinder?: number): Finding => ({
+      finding,
+      answer: "x",
+      ...(cylinder === undefined ? {} : { cylinder }),
+    });
+    const sorted = [at("a", 5), at("a", 2), at("b", 5), at("b", 2), at("c")];
+    expect(asAsked(sorted.toReversed(), ["a", "b", "c"], [5, 2])).toEqual(sorted);
+  });
+
   it("names the cylinder where there are several, and stands alone for all that is left", () => {
     const both = [2, 3].map((cylinder) => ({ finding: "plug.look", answer: "tan", cylinder }));
     expect(outcomeLines(both, rowOf).map(({ answer }) => answer)).toEqual([
@@ -47,5 +73,26 @@ describe("a line of an outcome", () => {
     ]);
     expect(outcomeLines(both.slice(0, 1), rowOf)[0]?.answer).not.toContain("Cylinder");
     expect(outcomeLines([], rowOf)).toEqual([{ answer: "Anything else" }]);
+  });
+});
+
+describe("what comes after an outcome", () => {
+  const leader = { name: "Coil of 2", probability: 0.5 };
+
+  it("is the proof once the check has cured it, whoever would lead", () => {
+    const cures = MADE_BY_CHECK.flatMap(({ toldBy, curedBy }) =>
+      toldBy && curedBy ? [{ finding: toldBy, answer: curedBy }] : [],
+    );
+    expect(cures.length).toBeGreaterThan(1);
+    for (const cure of cures) {
+      expect(sayThen([cure], leader), cure.finding).toMatch(/drives that prove it/);
+      expect(sayThen([{ ...cure, answer: "no" }, cure], undefined)).toMatch(/prove/);
+    }
+  });
+
+  it("is the leader otherwise, and nothing while nobody leads", () => {
+    const stayed = [{ finding: "connector.push", answer: "stayed" }];
+    expect(sayThen(stayed, leader)).toMatch(/^then first: Coil of 2, /);
+    expect(sayThen(stayed, undefined)).toBeUndefined();
   });
 });

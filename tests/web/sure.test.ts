@@ -3,6 +3,7 @@ import {
   type EngineProfile,
   type Finding,
   profileById,
+  type RankedFault,
   rank,
   sensitivity,
   why,
@@ -10,13 +11,7 @@ import {
 import { describe, expect, it } from "vitest";
 import type { Question, Thought } from "../../packages/web/src/state/thinker.ts";
 import { keyOf } from "../../packages/web/src/state/view.ts";
-import {
-  decides,
-  rivalsFirst,
-  sayFlip,
-  sayTimes,
-  verdictOf,
-} from "../../packages/web/src/sure/words.ts";
+import { decides, sayFlip, sayTimes, verdictOf } from "../../packages/web/src/sure/words.ts";
 import { type Sureness, workOut } from "../../packages/web/src/sure/work-out.ts";
 import { answer } from "../../packages/web/src/thread.ts";
 
@@ -24,7 +19,7 @@ const wagtail = profileById("demo.wagtail") as EngineProfile;
 const findings: readonly Finding[] = [
   { finding: "codes", answer: ["P0302"] },
   { finding: "plug.age", answer: "over-100" },
-  { finding: "swap.plug", cylinder: 2, answer: "moved" },
+  { finding: "plug.gap", cylinder: 2, answer: "wide" },
 ];
 
 /** All that is told on the way, the last one whole. */
@@ -66,12 +61,16 @@ describe("how firm the first place is", async () => {
     }
   });
 
-  it("tells which answer changes the first place when it is taken back, and which does not", () => {
-    const first = keyOf(rank(wagtail, findings).ranking[0] as Parameters<typeof keyOf>[0]);
+  it("tells which answer brings another part to the first place when it is taken back", () => {
+    const firstOf = (given: readonly Finding[]): RankedFault => {
+      const { components, ranking } = rank(wagtail, given);
+      return ranking.find(({ component }) => component === components[0]?.component) as RankedFault;
+    };
+    const first = firstOf(findings);
     for (const own of whole.answers ?? []) {
-      const left = findings.filter(({ finding }) => finding !== own.finding);
-      const then = keyOf(rank(wagtail, left).ranking[0] as Parameters<typeof keyOf>[0]);
-      expect(own.without).toBe(then === first ? undefined : then);
+      const then = firstOf(findings.filter(({ finding }) => finding !== own.finding));
+      const isOther = then.component !== first.component;
+      expect(own.without).toBe(isOther ? keyOf(then) : undefined);
     }
     expect(whole.answers?.some(({ without }) => without !== undefined)).toBe(true);
   });
@@ -85,29 +84,6 @@ describe("how firm the first place is", async () => {
     expect(done).toEqual([...done].sort((a, b) => a - b));
     expect([done[0], done.at(-1)]).toEqual([expect.closeTo(1 / 7), 1]);
     expect(all.findIndex((now) => now.answers)).toBeLessThan(all.findIndex((now) => now.stability));
-  });
-});
-
-describe("answers that another part hangs on", () => {
-  const flip = (first: string) => ({
-    of: "answer" as const,
-    fault: first,
-    from: 0.1,
-    to: 0.2,
-    moveDb: 3,
-    first,
-  });
-  const isSamePart = (key: string): boolean => key.startsWith("gasket");
-
-  it("come before those that only lead to another place of the same part", () => {
-    const of = [
-      { finding: "a", flip: flip("gasket@3") },
-      { finding: "b", flip: flip("plug@3") },
-      { finding: "c", without: "gasket@4" },
-      { finding: "d", flip: flip("gasket@3"), without: "plug@2" },
-    ];
-    const sorted = rivalsFirst(of, isSamePart);
-    expect(sorted.map(({ finding }) => finding)).toEqual(["b", "d", "a", "c"]);
   });
 });
 

@@ -1,4 +1,5 @@
 // Does everybody read and type figures in their own units and signs, and is the same figure stored?
+import { FINDINGS, type FindingRow } from "@half-order/core";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import {
@@ -136,6 +137,13 @@ describe("the choice of units", () => {
   it("begins with what is usual in the region", () => {
     expect(usualUnits("en-US")).toMatchObject({ gap: "thou", torque: "lb·ft", distance: "mi" });
     expect(usualUnits("en-GB")).toMatchObject({ gap: "mm", distance: "mi", pressure: "psi" });
+    // Unicode CLDR, measurement systems: roads are in miles in these two as well. From memory.
+    for (const locale of ["en-LR", "my-MM"]) {
+      expect(usualUnits(locale)).toMatchObject({ gap: "mm", torque: "N·m", distance: "mi" });
+    }
+    for (const locale of ["en-IE", "en-AU", "en-CA", "de-DE"]) {
+      expect(usualUnits(locale)).toMatchObject({ gap: "mm", distance: "km" });
+    }
     expect(usualUnits("es")).toMatchObject({ gap: "mm", distance: "km", temperature: "°C" });
   });
 
@@ -189,6 +197,15 @@ describe("a text of the tables", () => {
     expect(say("A few gentle kilometres to a safe place")).toBe(
       "A few gentle miles to a safe place",
     );
+  });
+
+  it("is none of the first questions, which stand there before anybody's units are known", () => {
+    const first = (FINDINGS as readonly FindingRow[]).filter((row) => row.first !== undefined);
+    expect(first.length).toBeGreaterThan(3);
+    for (const { ask, help = "", options } of first) {
+      const texts = Object.values(options).flatMap(({ say, more = "" }) => [say, more]);
+      for (const text of [ask, help, ...texts]) expect(textInUnits(text, american)).toBe(text);
+    }
   });
 
   it("stays as it is where it is in these units already", () => {

@@ -74,6 +74,7 @@ export {
   type RepairDone,
   type RepairResult,
 } from "./knowledge/answer.ts";
+export { holdsTool, toolsIn } from "./knowledge/at-hand.ts";
 export { CAUTIONS, cautionsHere } from "./knowledge/caution.ts";
 export { CHECKS } from "./knowledge/check.ts";
 // A workshop's own numbers over the tables, and what every number rests on.
@@ -85,6 +86,7 @@ export { DRIVE_RULES } from "./knowledge/drive-rule.ts";
 // Knowledge: the tables, to read.
 export { FINDINGS } from "./knowledge/finding.ts";
 export { FAULTS, KNOWLEDGE, type Knowledge } from "./knowledge/knowledge.ts";
+export { saysCured } from "./knowledge/made-by-check.ts";
 export { overlayKnowledge } from "./knowledge/overlay.ts";
 export type { ProofSign, ProofStep } from "./knowledge/proof-drive.ts";
 export {
@@ -114,6 +116,7 @@ export type {
   PartsPrice,
   RepairChange,
   RepairRow,
+  Tool,
   Topic,
 } from "./knowledge/schema.ts";
 export {

@@ -3,7 +3,6 @@ import { hydrate, options, render } from "preact";
 import { App, currentEntry } from "./app.tsx";
 import { CASE } from "./case-entry.ts";
 import { DRIVE_ANSWER } from "./screens.ts";
-import { UNITS_KEY } from "./state/figure.ts";
 import { keepOpenCase, resumeLast } from "./state/keep.ts";
 import { followKeys } from "./state/key.ts";
 import { followAddress } from "./state/route.ts";
@@ -23,7 +22,7 @@ export async function startPage(page: Document, script: string): Promise<void> {
     pointed.value = undefined;
     scrollTo(0, 0);
   });
-  await Promise.all([resumeLast(), chosenUnits()]);
+  await Promise.all([resumeLast(), ownUnits()]);
   keepOpenCase();
   const first = currentEntry();
   if (first) {
@@ -39,10 +38,10 @@ export async function startPage(page: Document, script: string): Promise<void> {
   });
 }
 
-/** Who has chosen units sees no text in others first; for all others what knows them comes when it is needed. */
-async function chosenUnits(): Promise<void> {
+/** Nobody sees a text in units of elsewhere first. What knows them comes at once where the address asks for a screen, else when it is needed. */
+async function ownUnits(): Promise<void> {
   try {
-    if (localStorage.getItem(UNITS_KEY)) await import("./state/unit.ts");
+    if (location.hash) await import("./state/unit.ts");
   } catch {
     // The page stands without them too, in the units of its tables.
   }

@@ -33,6 +33,7 @@ export const SCREENS: Readonly<Record<string, ScreenEntry>> = {
     load: () => import("./screen/glossary.tsx"),
   },
   lesson: { frame: "outside", load: () => import("./screen/lesson.tsx") },
+  practice: { frame: "outside", load: () => import("./screen/practice.tsx") },
   link: { frame: "outside", load: () => import("./screen/link.tsx") },
   record: { frame: "wide", load: () => import("./screen/record.tsx") },
   "hand-over": {

@@ -1,12 +1,14 @@
 // The put-back list of an engine, in the order of the hand and the units of the user.
 import { describe, expect, it } from "vitest";
 import {
+  type AtHand,
   type EngineProfile,
   InputError,
   PUT_BACK,
   profileById,
   putBackList,
 } from "../../../packages/core/src/index.ts";
+import { PLUG_TURNS } from "../../../packages/core/src/physics/torque.ts";
 
 const rail = profileById("demo.dunlin") as EngineProfile; // 0.9–1.0 mm, 23–27 N·m
 const cables = profileById("demo.plover") as EngineProfile;
@@ -30,7 +32,7 @@ describe("putBackList", () => {
   it("holds these steps and no others", () => {
     expect(idsOf(PUT_BACK).toSorted()).toEqual(
       [
-        "plug.by-hand plug.torque plug.gap well.clean boot.spring boot.home coil.bolt lead.order",
+        "plug.by-hand plug.torque plug.gap well.clean head.bolt boot.spring boot.home coil.bolt lead.order",
         "connector.click connector.lock intake.hose injector.seal fuel.leak-check ground.tight",
         "belt.mark coolant.level oil.level tools.counted battery.back codes.clear first-start",
       ]
@@ -62,6 +64,27 @@ describe("putBackList", () => {
     }
     const [gap] = putBackList({ ...unknown, figures: { plugGapMm: [0.8, 0.9] } }, ["plug.gap"]);
     expect(gap).toMatchObject({ isFigureMissing: false });
+  });
+
+  it("tells how it is done without a torque wrench where it is told that there is none", () => {
+    const saysTorque = (tools?: AtHand["tools"]): string =>
+      putBackList(rail, ["plug.torque"], undefined, tools)[0]?.say ?? "";
+    expect(saysTorque()).toContain("23 to 27 N·m");
+    expect(saysTorque(["hand tools", "torque wrench"])).toBe(saysTorque());
+    // What earlier cases called a gauge was no torque wrench.
+    for (const tools of [[], ["hand tools"], ["gauge"]] as const) {
+      expect(saysTorque(tools)).toMatch(/^No torque wrench at hand/);
+    }
+    const [head] = putBackList(rail, ["head.bolt"], undefined, ["hand tools"]);
+    expect(head?.say).toMatch(/with a torque wrench.*Never by feel/);
+  });
+
+  it("turns plugs no further without one than makers and retailers say", () => {
+    const [line] = putBackList(unknown, ["plug.torque"], undefined, []);
+    const { "gasket.new": fresh, "gasket.used": used, taper } = PLUG_TURNS;
+    expect(line?.say).toContain("half a turn for a new ring seat, a twelfth for a used one");
+    expect([fresh[0], used[1], taper[1]]).toEqual([1 / 2, 1 / 12, 1 / 16]);
+    expect(line?.say).toContain("a sixteenth for a tapered seat");
   });
 
   it("leaves no blank in any line of any engine", () => {

@@ -197,9 +197,34 @@ describe("a plug that stands apart", () => {
     expect(patternsOf(orderless, [1.2, 1.05, 1.2, 1.05])).toEqual(["even"]);
   });
 
+  it("is not called worn where the plugs have hardly run: a week is no wear", () => {
+    const ran = (km: number, gapsMm: readonly number[], profile = four) =>
+      wearReport(profile, record(gapsMm, { fittedAtKm: 130_000 - km })).patterns.map(
+        ({ id }) => id,
+      );
+    expect(ran(300, [1.0, 1.0, 1.0, 1.4])).toEqual(["unworn"]);
+    expect(ran(300, [1.2, 1.05, 1.2, 1.05])).toEqual([]);
+    expect(ran(300, [1.5, 1.5, 1.5, 1.5])).toEqual([]);
+    expect(ran(0, [1.0, 1.0, 0.5, 1.0])).toEqual(["unworn"]);
+    // Nickel under double coils: at most 0.30 mm in 10,000 km, so what a gauge mistakes (0.03 mm) after 1,000 km.
+    expect(ran(990, [1.0, 1.0, 1.0, 1.4])).toEqual(["unworn"]);
+    expect(ran(1010, [1.0, 1.0, 1.0, 1.4])).toEqual(["one-wide"]);
+    // Iridium on single coils: at most 0.03 mm in 10,000 km.
+    const fine = {
+      ...four,
+      ignition: "coil-per-plug",
+      figures: { plugElectrode: "iridium" },
+    } as const;
+    expect(ran(9900, [1.0, 1.0, 1.0, 1.4], fine)).toEqual(["unworn"]);
+    expect(ran(10_100, [1.0, 1.0, 1.0, 1.4], fine)).toEqual(["one-wide"]);
+    // Of unknown metal the fastest is taken, and of an unknown distance nothing.
+    expect(ran(1010, [1.0, 1.0, 1.0, 1.4], { ...four, figures: {} })).toEqual(["one-wide"]);
+    expect(patternsOf(fine, [1.0, 1.0, 1.0, 1.4])).toEqual(["one-wide"]);
+  });
+
   it("has words for every pattern", () => {
     const ids = WEAR_PATTERNS.map(({ id }) => id);
-    expect(new Set(ids).size).toBe(8);
+    expect(new Set(ids).size).toBe(9);
     for (const { say, look } of WEAR_PATTERNS) expect(say.length * look.length).toBeGreaterThan(0);
   });
 });

@@ -68,8 +68,11 @@ export type NextStep = NextCheck | NextRepair | NextCall;
 export interface Withheld {
   readonly id: string;
   readonly name: string;
-  /** `rest`: the answers so far say that the engine must stay off. */
-  readonly why: "tool" | "skill" | "place" | "rest";
+  /**
+   * `spare`: it would settle it, and wants a good part to try, which is not said to be there. `rest`: the
+   * answers so far say that the engine must stay off.
+   */
+  readonly why: "tool" | "spare" | "skill" | "place" | "rest";
 }
 
 export interface Next {

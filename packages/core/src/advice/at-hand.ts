@@ -1,7 +1,9 @@
 // What hand, place and purse allow, and what things cost in minutes.
 import type { AtHand } from "../knowledge/answer.ts";
 import {
+  holdsTool,
   PLACE_LIMITS,
+  SPARE,
   USUAL_CALL_PRICE,
   USUAL_HOUR_RATE,
   USUAL_PRICE,
@@ -26,7 +28,7 @@ export function refusal(
   { tools, skill, where }: AtHand,
   demand: Demand,
 ): Withheld["why"] | undefined {
-  if (tools && demand.tool !== "none" && !tools.includes(demand.tool)) return "tool";
+  if (!holdsTool(tools, demand.tool)) return demand.tool === SPARE ? "spare" : "tool";
   const needsParts = demand.parts !== undefined && demand.parts !== "none";
   // Who carries no tool carries no part either.
   const isBare = tools?.every((tool) => tool === "none") ?? false;

@@ -1,8 +1,10 @@
 // Can what is said to be at hand be used? Every problem at once, with the path to the bad field.
 import type { AtHand } from "../knowledge/answer.ts";
 import { PLACE_LIMITS } from "../knowledge/at-hand.ts";
-import { TOOLS } from "../knowledge/schema.ts";
+import { FORMER_TOOLS, TOOLS } from "../knowledge/tool.ts";
 import { type Problem, pointer } from "../units/problem.ts";
+
+const KNOWN_TOOLS: readonly string[] = [...TOOLS, ...Object.keys(FORMER_TOOLS)];
 
 /** Dearer things are slips of the pen. */
 const MOST_MONEY = 1e9;
@@ -17,7 +19,7 @@ export function checkAtHand(atHand: AtHand): readonly Problem[] {
   const places = Object.keys(PLACE_LIMITS);
   return [
     ...tools.flatMap((tool, i) =>
-      TOOLS.includes(tool)
+      KNOWN_TOOLS.includes(tool)
         ? []
         : [problem(["tools", i], `There is no tool ${said(tool)}.`, `Write ${list(TOOLS)}.`)],
     ),

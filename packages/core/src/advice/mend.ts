@@ -108,7 +108,7 @@ export function mend(
     notYet: notYetOf(prospect, repairs, here, (each) =>
       inMinutes(priceOf(each.parts, atHand), atHand),
     ),
-    putBack: putBackList(profile, row.putBack, units),
+    putBack: putBackList(profile, row.putBack, units, atHand.tools),
     ...(proof ? { proof } : {}),
   };
 }

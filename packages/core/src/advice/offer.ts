@@ -64,11 +64,8 @@ export function offerOf(prospect: Prospect, situation: Situation): Offer {
   const partThere = withPartThere(situation);
   const why = (step: Step): Withheld["why"] | undefined => {
     const needs = partThere.has(step.row.id) ? { ...step.row, parts: "none" as const } : step.row;
-    const rests = level !== undefined && ENGINE_RUNS.barred.includes(level);
-    const mustRest = rests && "yields" in step.row && carries(step.row, ENGINE_RUNS.turning);
-    return (
-      refusal(atHand, { ...needs, minutes: minutesOf(step) }) ?? (mustRest ? "rest" : undefined)
-    );
+    const rests = "yields" in step.row && mustRest(step.row, level);
+    return refusal(atHand, { ...needs, minutes: minutesOf(step) }) ?? (rests ? "rest" : undefined);
   };
   const weighed = [...looked.filter((check) => why(check) === undefined)]
     .sort((a, b) => mostBits(b) / minutesOf(b) - mostBits(a) / minutesOf(a))
@@ -110,8 +107,15 @@ function carries({ cautions }: CheckRow, ids: readonly string[]): boolean {
   return cautions.some((id) => ids.includes(id));
 }
 
+/** True of a check that turns the engine, where the advice on driving says that it must stay off. */
+export function mustRest(row: CheckRow, level: DriveLevel | undefined): boolean {
+  return (
+    level !== undefined && ENGINE_RUNS.barred.includes(level) && carries(row, ENGINE_RUNS.turning)
+  );
+}
+
 /** Ids of the cautions of a check, with the one that the advice on driving adds. */
-function cautionsOf(row: CheckRow, level: DriveLevel | undefined): readonly string[] {
+export function cautionsOf(row: CheckRow, level: DriveLevel | undefined): readonly string[] {
   const isShort = level !== undefined && ENGINE_RUNS.short.includes(level);
   return isShort && carries(row, ENGINE_RUNS.running)
     ? [ENGINE_RUNS.shortCaution, ...row.cautions]

@@ -6,7 +6,7 @@ import type { AtHand } from "../knowledge/answer.ts";
 import { LEAST_MENDABLE, TRIAL_MINUTES } from "../knowledge/at-hand.ts";
 import { cautionsHere } from "../knowledge/caution.ts";
 import { ENGINE_RUNS } from "../knowledge/drive-level.ts";
-import { MADE_BY_CHECK, TRIAL } from "../knowledge/made-by-check.ts";
+import { saysCured, TRIAL } from "../knowledge/made-by-check.ts";
 import type { DriveLevel } from "../knowledge/schema.ts";
 import type { Plan, Step, TestWorth } from "../planning/problem.ts";
 import type { Opening } from "./access.ts";
@@ -166,13 +166,6 @@ function openingWork(
     opens: needed.filter(({ minutes: off }) => off > 0),
     minutes: needed.reduce((sum, opening) => sum + opening.minutes, minutes),
   };
-}
-
-/** Does one of the answers say that the engine runs right, by what the check set right? */
-function saysCured(answers: Outcome["answers"]): boolean {
-  return MADE_BY_CHECK.some(({ toldBy, curedBy }) =>
-    answers.some(({ finding, answer }) => finding === toldBy && answer === curedBy),
-  );
 }
 
 /** Who would lead if the check came out so; after a cure its proof comes next, whoever leads. */

@@ -1,9 +1,9 @@
-// What would change the first place? Which single number, moved how far; and how often it holds when all
-// numbers are a little off.
+// What would bring another part to the first place? Which single number, moved how far; and how often the
+// place holds when all numbers are a little off.
 import type { Compiled } from "../compile/compile.ts";
 import { instanceKey } from "../compile/prior.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
-import { posterior } from "../inference/posterior.ts";
+import { type Posterior, posterior } from "../inference/posterior.ts";
 import { type Flip, type FlipOptions, flip, type Weight } from "../inference/sensitivity.ts";
 import { shakerOf } from "../inference/shake.ts";
 import type { Finding } from "../knowledge/answer.ts";
@@ -21,7 +21,7 @@ export interface SensitivityOptions extends WhyOptions {
   readonly shakes?: number;
 }
 
-/** A single number that would change the first place, and how far it must move. */
+/** A single number that would bring a fault of another part to the first place, and how far it must move. */
 export interface NamedFlip {
   /** `prior`: how common the fault is; `answer`: how likely the answer is with it. */
   readonly of: "prior" | "answer";
@@ -38,7 +38,7 @@ export interface NamedFlip {
   readonly to: number;
   /** Decibans of odds between the two; the sign says whether it rises or falls. */
   readonly moveDb: number;
-  /** `fault@place` that is then first. */
+  /** `fault@place` that is then first; never one of the part that is first now. */
   readonly first: string;
 }
 
@@ -47,14 +47,16 @@ export interface Stability {
   /** Standard deviation of the noise, in natural log-odds. */
   readonly sigma: number;
   readonly shakes: number;
-  /** Part of the shakes in which the first place stays. */
+  /** Part of the shakes in which the likeliest part stays the likeliest. */
   readonly first: number;
-  /** Part of the shakes in which the first three stay the first three, in any order. */
+  /** Part of the shakes in which the likeliest single fault stays so, whatever its part. */
+  readonly firstFault: number;
+  /** Part of the shakes in which the three likeliest parts stay those three, in any order. */
   readonly firstThree: number;
 }
 
 export interface Sensitivity {
-  /** The two that lead, as `fault@place`. */
+  /** The two parts that lead, each by its likeliest fault, as `fault@place`. */
   readonly leading: readonly string[];
   /** Nearest first; what no value can change is left out. */
   readonly flips: readonly NamedFlip[];
@@ -74,13 +76,18 @@ const PAIRS = { tolerance: 0, most: 2 } as const;
 /**
  * How far the first place rests on single numbers, and on all of them.
  *
- * Looked at: how common the two leading faults are, and for each answer how likely it is with each of
- * the two (for what only sees which cylinders miss: at the set that they make most often). Numbers that
- * cannot change the first place are passed over. Reads the engine that fits best where it is known in
- * part. Pure; all chance comes from the seed.
+ * Counted by part, as `components` of a ranking: the first place is that of the part which most likely has
+ * failed in whatever way, and it changes hands when another part, or the like part at another place, gets
+ * ahead. A coil half dead or wholly dead is one coil to renew, and no rival to itself. Only `firstFault` of
+ * the stability counts single faults.
  *
- * Worked out over up to two faults together, unless a third makes another fault first. In seven cases
- * three faults moved no flip nearer than 10 dB by more than 0.05 dB, and none by more than 0.5 dB.
+ * Looked at: how common the likeliest fault of each of the two leading parts is, and for each answer how
+ * likely it is with each of the two (for what only sees which cylinders miss: at the set that they make most
+ * often). Numbers that cannot change the first place are passed over. Reads the engine that fits best where
+ * it is known in part. Pure; all chance comes from the seed.
+ *
+ * Worked out over up to two faults together, unless a third makes another part first. In seven cases
+ * three faults moved no flip nearer than 10 dB by more than 0.11 dB, and none by more than 0.5 dB.
  * Throws an `InputError` with all problems when the profile or a finding cannot be used.
  */
 export function sensitivity(
@@ -90,14 +97,16 @@ export function sensitivity(
 ): Sensitivity {
   const [part] = partsOf(profile, findings, { ...options, ...ROUGH });
   const { compiled, posterior: ranked } = part as Part;
-  const [leader, second] = firstFaults(ranked, 2) as [number, number];
+  const { component } = compiled.model;
+  const [leader, second] = leadersOf(ranked, component);
   const pairs = posterior(compiled.model, PAIRS);
-  const isSame = firstFaults(pairs, 1)[0] === leader;
+  const isSame = component[leadersOf(pairs, component)[0]] === component[leader];
   const now = isSame ? pairs : posterior(compiled.model, { tolerance: 0 });
   const how: FlipOptions = {
     now,
     most: isSame ? PAIRS.most : 3,
-    leaveOut: [compiled.instances.length - 1],
+    of: "component",
+    leaveOut: [component.at(-1) as number],
   };
   const flips = [leader, second]
     .flatMap((fault) => weightsOf(compiled, fault))
@@ -105,7 +114,8 @@ export function sensitivity(
     .flatMap(({ weight, fault, answer }) => {
       const found = flip(compiled.model, weight, how);
       if (!found) return [];
-      const said = isAbsence(compiled.model, weight) ? complement(found) : found;
+      const seen = isAbsence(compiled.model, weight) ? complement(found) : found;
+      const said = { ...seen, first: likeliestIn(now, component, found.first) };
       return [named(compiled, findings, { fault, answer, found: said })];
     });
   const random = randomOf(seed);
@@ -128,16 +138,25 @@ function nearestEach(flips: readonly NamedFlip[]): readonly NamedFlip[] {
     });
 }
 
-interface Ranked {
-  readonly fault: Float64Array;
+type Ranked = Pick<Posterior, "fault" | "component">;
+
+/** The likeliest; "something else", the last, holds no place. */
+function firstOf(chance: Float64Array, count: number): readonly number[] {
+  return [...chance.keys()]
+    .slice(0, -1)
+    .sort((a, b) => (chance[b] as number) - (chance[a] as number) || a - b)
+    .slice(0, count);
 }
 
-/** The likeliest faults; "something else", the last, holds no place. */
-function firstFaults({ fault }: Ranked, count: number): readonly number[] {
-  return [...fault.keys()]
-    .slice(0, -1)
-    .sort((f, g) => (fault[g] as number) - (fault[f] as number) || f - g)
-    .slice(0, count);
+/** Of the three parts that lead the likeliest fault of each. */
+function leadersOf(ranked: Ranked, component: Uint32Array): readonly [number, number, number] {
+  const parts = firstOf(ranked.component, 3).map((part) => likeliestIn(ranked, component, part));
+  return parts as unknown as [number, number, number];
+}
+
+function likeliestIn({ fault }: Ranked, component: Uint32Array, part: number): number {
+  const own = [...fault.keys()].filter((f) => component[f] === part);
+  return own.reduce((best, f) => ((fault[f] as number) > (fault[best] as number) ? f : best));
 }
 
 interface Looked {
@@ -167,13 +186,15 @@ function weightsOf({ model, instances }: Compiled, fault: number): readonly Look
 }
 
 /**
- * False where no value of a number of the second fault can change the first place. When it rises, a fault
- * gains what its answer is worth at most, for each fault that shares the number; when it falls, the first
+ * False where no value of a number of the second fault can change the first place. When it rises, the second
+ * part gains what the answer is worth at most, for each fault that shares the number; when it falls, the first
  * loses no more than it has in common with them, and a third must be that near.
  */
 function mayLead(model: DiagnosisModel, { weight, fault }: Looked, now: Ranked): boolean {
-  const [leader, , third] = firstFaults(now, 3) as [number, number, number];
-  if (weight.kind !== "sign" || weight.faults.includes(leader)) return true;
+  const { component } = model;
+  const [leader, , third] = leadersOf(now, component);
+  if (weight.kind !== "sign") return true;
+  if (weight.faults.some((f) => component[f] === component[leader])) return true;
   const { form, value, background } = model.observations[weight.observation] as Observation;
   const own = value[fault] as number;
   const most = 1 - PROBABILITY_FLOOR;
@@ -183,8 +204,8 @@ function mayLead(model: DiagnosisModel, { weight, fault }: Looked, now: Ranked):
     choice: most / own,
   }[form];
   const alike = form === "choice" ? 1 : Math.min(3, weight.faults.length);
-  const chance = (f: number): number => now.fault[f] as number;
-  const loss = weight.faults.reduce((sum, f) => sum + chance(f), 0);
+  const chance = (f: number): number => now.component[component[f] as number] as number;
+  const loss = weight.faults.reduce((sum, f) => sum + (now.fault[f] as number), 0);
   const mostGained = chance(fault) * Math.max(1, gain) ** alike;
   return mostGained >= chance(leader) || chance(leader) - loss <= chance(third);
 }
@@ -234,15 +255,27 @@ function stabilityOf(
     numbers.set(id, numbers.get(id) ?? numbers.size);
     return numbers.get(id) as number;
   });
-  const three = firstFaults(posterior(model, PAIRS), 3);
+  const leading = ({ component, fault }: Ranked) => ({
+    parts: firstOf(component, 3),
+    fault: firstOf(fault, 1)[0],
+  });
+  const now = leading(posterior(model, PAIRS));
   const shakeModel = shakerOf(model, typeOf);
-  let [first, firstThree] = [0, 0];
+  let [first, firstFault, firstThree] = [0, 0, 0];
   for (let shake = 0; shake < shakes; shake++) {
-    const then = firstFaults(posterior(shakeModel({ sigma, random }), PAIRS), 3);
-    if (then[0] === three[0]) first++;
-    if (then.every((fault) => three.includes(fault))) firstThree++;
+    const then = leading(posterior(shakeModel({ sigma, random }), PAIRS));
+    if (then.parts[0] === now.parts[0]) first++;
+    if (then.fault === now.fault) firstFault++;
+    if (then.parts.every((part) => now.parts.includes(part))) firstThree++;
   }
-  return { sigma, shakes, first: first / shakes, firstThree: firstThree / shakes };
+  const part = (count: number): number => count / shakes;
+  return {
+    sigma,
+    shakes,
+    first: part(first),
+    firstFault: part(firstFault),
+    firstThree: part(firstThree),
+  };
 }
 
 function nameOf({ instances }: Compiled, fault: number): string {

@@ -1,9 +1,9 @@
 // How far must one number move before the first place changes hands? (What-if of H. Chan & A. Darwiche,
 // "When do numbers really matter?", Journal of Artificial Intelligence Research 17 (2002) 265.)
 //
-// The weight of a fault, Σ w over the hypotheses that hold it, is a polynomial in any single number of the
-// model: linear, or of a degree up to the faults of a hypothesis where faults of one type share the number.
-// A few posteriors give that polynomial for every fault at once, and looking for the change of hands on it
+// The weight of a fault or part, Σ w over the hypotheses that hold it, is a polynomial in any single number of
+// the model: linear, or of a degree up to the faults of a hypothesis where faults of one type share the number.
+// A few posteriors give that polynomial for all at once, and looking for the change of hands on it
 // costs next to nothing.
 import type { DiagnosisModel } from "../model/diagnosis-model.ts";
 import { decibans, odds, PROBABILITY_FLOOR } from "../units/weight.ts";
@@ -47,7 +47,7 @@ export interface Flip {
   readonly to: number;
   /** Odds of `to` over odds of `from`, in decibans; negative when the number must fall. */
   readonly moveDb: number;
-  /** Fault number that then comes first. */
+  /** Number of the fault, or of the part, that then comes first. */
   readonly first: number;
 }
 
@@ -57,12 +57,16 @@ export interface FlipOptions {
   /** Faults present together at most. Default 3. */
   readonly most?: Most;
   /** Posterior of the model as it is, if it is known, with tolerance 0 and the same `most`. */
-  readonly now?: Pick<Posterior, "fault" | "total">;
-  /** Faults that cannot hold a place, such as "something else" where it is told apart. */
+  readonly now?: Weights;
+  /** What is ranked: faults, unless given, or parts whatever has failed in them. */
+  readonly of?: Ranked;
+  /** Of these, those that cannot hold a place, such as "something else" where it is told apart. */
   readonly leaveOut?: readonly number[];
 }
 
 type Most = 1 | 2 | 3;
+type Ranked = "fault" | "component";
+type Weights = Pick<Posterior, Ranked | "total">;
 
 /** Bisection ends when the move is known to this many dB. */
 const CLOSE_DB = 0.01;
@@ -71,8 +75,8 @@ const REACH_DB = 40;
 const STEP_DB = 0.25;
 
 /**
- * The nearest value of a weight at which another fault takes the first place; `undefined` when no value
- * does (probabilities between the floor and 1 − floor). Costs as many calls of `posterior` as the weight
+ * The nearest value of a weight at which another fault, or part, takes the first place; `undefined` when no
+ * value does (probabilities between the floor and 1 − floor). Costs as many calls of `posterior` as the weight
  * has a degree, one to three, and one more without `now`. Two changes of hands closer to one another
  * than a quarter of a dB may be missed.
  */
@@ -81,10 +85,10 @@ export function flip(
   weight: Weight,
   options: FlipOptions = {},
 ): Flip | undefined {
-  const { most = 3, leaveOut = [] } = options;
+  const { most = 3, leaveOut = [], of = "fault" } = options;
   const now = options.now ?? posterior(model, { tolerance: 0, most });
   const from = numberOf(model, weight);
-  const weightsAt = polynomials(model, weight, { most, now, from });
+  const weightsAt = polynomials(model, weight, { most, now, from, of });
   const atDb = (db: number): Float64Array => {
     const weights = weightsAt(argumentOf(weight, from, moved(weight, from, db)));
     for (const f of leaveOut) weights[f] = 0;
@@ -124,15 +128,16 @@ function argumentOf(weight: Weight, from: number, value: number): number {
 
 interface Known {
   readonly most: Most;
-  readonly now: Pick<Posterior, "fault" | "total">;
+  readonly now: Weights;
   readonly from: number;
+  readonly of: Ranked;
 }
 
-/** By fault: its weight, as a function of the moved number; Lagrange's form through a few posteriors. */
+/** By fault or part: its weight, as a function of the moved number; Lagrange's form through a few posteriors. */
 function polynomials(
   model: DiagnosisModel,
   weight: Weight,
-  { most, now, from }: Known,
+  { most, now, from, of }: Known,
 ): (x: number) => Float64Array {
   const own = argumentOf(weight, from, from);
   const others = NODES[weight.kind === "prior" ? "odds" : "chance"]
@@ -140,12 +145,12 @@ function polynomials(
     .slice(0, degreeOf(model, weight, most));
   const values = others.map((x) => {
     const value = weight.kind === "prior" ? x * from : x;
-    return weightsOf(posterior(withWeight(model, weight, value), { tolerance: 0, most }));
+    return weightsOf(posterior(withWeight(model, weight, value), { tolerance: 0, most }), of);
   });
   const nodes = [own, ...others];
-  const known = [weightsOf(now), ...values];
+  const known = [weightsOf(now, of), ...values];
   return (x) => {
-    const sums = new Float64Array(model.faults);
+    const sums = new Float64Array(now[of].length);
     nodes.forEach((node, i) => {
       const basis = nodes.reduce((p, at, j) => (j === i ? p : (p * (x - at)) / (node - at)), 1);
       const at = known[i] as Float64Array;
@@ -159,8 +164,8 @@ function polynomials(
 /** Where posteriors are asked for: spread as far as the number can go, so that rounding stays small. */
 const NODES = { odds: [0, 1000, 30, 5], chance: [0.999, 0.001, 0.5, 0.25] } as const;
 
-function weightsOf({ fault, total }: Pick<Posterior, "fault" | "total">): Float64Array {
-  return fault.map((probability) => probability * total);
+function weightsOf(now: Weights, of: Ranked): Float64Array {
+  return now[of].map((probability) => probability * now.total);
 }
 
 /** Hypotheses hold several faults of a type; of a choice they tell the mean, and so stay linear. */
@@ -170,7 +175,7 @@ function degreeOf({ observations }: DiagnosisModel, weight: Weight, most: Most):
   return Math.min(most, weight.faults.length);
 }
 
-/** The likeliest fault, of equals the one with the lowest number. */
+/** The likeliest, of equals the one with the lowest number. */
 function firstOf(weights: Float64Array, besides?: number): number {
   let first = -1;
   for (let f = 0; f < weights.length; f++) {

@@ -1,5 +1,6 @@
 // What a check shows on an engine that physics broke, as findings.
 import { answeredOf, questionKey } from "../compile/answered.ts";
+import { fits } from "../compile/fits.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { Finding } from "../knowledge/answer.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
@@ -15,30 +16,56 @@ export interface SimulatedLook {
   readonly known: readonly Finding[];
 }
 
-/** Answers to everything that a check yields at some cylinders; one coil or connector is asked once. */
+/** Something that a check looks at. */
+export interface SimulatedQuestion {
+  readonly finding: string;
+  /** Index, where it asks for one. */
+  readonly cylinder: number | undefined;
+  /** Questions with one key are about the same thing. */
+  readonly key: string;
+}
+
+/** Everything that a check looks at on this engine; one coil or connector once. */
+export function questionsOf(
+  engine: Engine,
+  { yields }: CheckRow,
+  cylinders: readonly number[],
+): readonly SimulatedQuestion[] {
+  const all = yields.flatMap((finding): readonly SimulatedQuestion[] => {
+    const asked = KNOWLEDGE.findings.get(finding);
+    if (!asked || !fits(engine, asked)) return [];
+    const at = asked.scope === "engine" ? [undefined] : cylinders;
+    return at.map((cylinder) => {
+      return { finding, cylinder, key: questionKey(engine, asked, cylinder) };
+    });
+  });
+  return all.filter(({ key }, i) => all.findIndex((each) => each.key === key) === i);
+}
+
+/** The last answer to each question, by its key. */
+export function answersByKey(
+  engine: Engine,
+  findings: readonly Finding[],
+): ReadonlyMap<string, Finding> {
+  return new Map(
+    answeredOf(engine, findings, KNOWLEDGE).map(({ row, cylinder, answer }) => [
+      questionKey(engine, row, cylinder),
+      findings[answer] as Finding,
+    ]),
+  );
+}
+
+/** Answers to everything that a check yields at some cylinders and that is not known yet. */
 export function seenAt(
   engine: Engine,
   broken: SimulatedCase,
   { row, cylinders, known }: SimulatedLook,
 ): readonly Finding[] {
-  const done = new Set(
-    answeredOf(engine, known, KNOWLEDGE).map((each) =>
-      questionKey(engine, each.row, each.cylinder),
-    ),
-  );
-  return row.yields.flatMap((id): readonly Finding[] => {
-    const asked = KNOWLEDGE.findings.get(id);
-    if (!asked || (asked.suits && !asked.suits.includes(engine.ignition))) return [];
-    const at = asked.scope === "engine" ? [undefined] : cylinders;
-    return at.flatMap((cylinder): readonly Finding[] => {
-      const key = questionKey(engine, asked, cylinder);
-      const answer = done.has(key) ? undefined : broken.observeCheck(id, cylinder);
-      if (answer === undefined) return [];
-      done.add(key);
-      return [
-        named(engine, { finding: id, answer, ...(cylinder === undefined ? {} : { cylinder }) }),
-      ];
-    });
+  const done = answersByKey(engine, known);
+  return questionsOf(engine, row, cylinders).flatMap(({ finding, cylinder, key }) => {
+    const answer = done.has(key) ? undefined : broken.observeCheck(finding, cylinder);
+    if (answer === undefined) return [];
+    return [named(engine, { finding, answer, ...(cylinder === undefined ? {} : { cylinder }) })];
   });
 }
 

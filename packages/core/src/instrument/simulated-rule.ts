@@ -1,7 +1,6 @@
 // Rules for what to do next, to be held against one another: our plan, and three that people follow.
-import { openingsOf } from "../advice/access.ts";
 import type { Next, NextCheck, NextRepair } from "../advice/advice.ts";
-import { priceOf, refusal } from "../advice/at-hand.ts";
+import { refusal } from "../advice/at-hand.ts";
 import { type NextOptions, next } from "../advice/next.ts";
 import { answeredOf } from "../compile/answered.ts";
 import { placeOfRepair } from "../compile/repair.ts";
@@ -11,8 +10,10 @@ import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import type { CheckRow, RepairRow } from "../knowledge/schema.ts";
 import { missingCylinders } from "../service/missing-cylinder.ts";
 import type { Rule, Visit } from "./simulated-visit.ts";
+import { checkStep, repairStep } from "./visit-step.ts";
 
-function adviceFor(
+/** What the library says at this point of a visit. */
+export function adviceFor(
   { engine, findings, repairs, atHand, open, putOff }: Visit,
   options: NextOptions = {},
 ): Next {
@@ -79,31 +80,15 @@ function isAllowed({ atHand }: Visit, row: CheckRow | RepairRow, minutes: number
 
 /** The first of the repairs that suits the engine, at the cylinder that codes or counts name. */
 function fixedRepair(visit: Visit, ids: readonly string[]): NextRepair | undefined {
-  const { engine, atHand, open } = visit;
+  const { engine } = visit;
   const row = ids
     .map((id) => KNOWLEDGE.repairs.find((each) => each.id === id))
     .find((each) => each && (!each.suits || each.suits.includes(engine.ignition)));
   if (!row) return undefined;
   const at = placeOfRepair(engine, row, { cylinder: suspect(visit) }) ?? places(engine, row.at)[0];
   if (!at) return undefined;
-  const openings = openingsOf(engine, KNOWLEDGE, open);
-  const opens = openings
-    .of(row.access ?? [], at.cylinders)
-    .flatMap((number) => openings.all[number] ?? []);
-  const isWhole = at.kind === "engine" || at.kind === "set";
-  const minutes = opens.reduce((sum, opening) => sum + opening.minutes, row.minutes);
-  if (!isAllowed(visit, row, minutes)) return undefined;
-  return {
-    kind: "repair",
-    repair: row.id,
-    name: row.name,
-    cylinders: isWhole ? [] : at.cylinders.map((c) => engine.names[c] as CylinderName),
-    opens,
-    minutes,
-    partsPrice: priceOf(row.parts, atHand),
-    cures: 0,
-    cautions: row.cautions,
-  };
+  const step = repairStep(visit, row, at);
+  return isAllowed(visit, row, step.minutes) ? step : undefined;
 }
 
 /** The cylinder that codes or counts name first; the first in the row where they name none. */
@@ -122,24 +107,12 @@ function isLookedAt({ findings }: Visit, finding: string): boolean {
 
 /** A check over all cylinders. */
 function checkOf(visit: Visit, id: string): NextCheck | undefined {
-  const { engine, open } = visit;
   const row = KNOWLEDGE.checks.find((each) => each.id === id);
   if (!row) return undefined;
-  const all = engine.names.map((_, c) => c);
-  const openings = openingsOf(engine, KNOWLEDGE, open);
-  const opens = openings.of(row.access ?? [], all).flatMap((n) => openings.all[n] ?? []);
-  const minutes = opens.reduce((sum, opening) => sum + opening.minutes, row.minutes);
-  if (!isAllowed(visit, row, minutes)) return undefined;
-  return {
-    kind: "check",
-    check: row.id,
-    name: row.name,
-    cylinders: engine.names,
-    opens,
-    minutes,
-    worthMinutes: 0,
-    tellsBits: 0,
-    cautions: row.cautions,
-    outcomes: [],
-  };
+  const step = checkStep(
+    visit,
+    row,
+    visit.engine.names.map((_, c) => c),
+  );
+  return isAllowed(visit, row, step.minutes) ? step : undefined;
 }

@@ -63,25 +63,26 @@ export function visit(
   for (let step = 0; step < MOST_STEPS; step++) {
     const chosen = rule(now);
     if (!chosen) break;
-    const seen = chosen.kind === "check" ? seenBy(now, broken, chosen) : [];
-    if (chosen.kind === "check" && seen.length === 0) {
-      now = { ...now, putOff: [...now.putOff, chosen.check] };
+    if (chosen.kind === "check") {
+      const after = checked(now, broken, chosen);
+      const isSeen = after.findings.length > now.findings.length;
+      if (isSeen) tally.checks++;
+      if (isSeen) tally.minutes += chosen.minutes;
+      now = isSeen ? after : { ...now, putOff: [...now.putOff, chosen.check] };
       continue;
     }
     tally.minutes += chosen.minutes;
-    const open = [...new Set([...now.open, ...chosen.opens.map(({ id }) => id)])];
-    if (chosen.kind === "check") {
-      tally.checks++;
-      now = { ...now, open, findings: [...now.findings, ...seen] };
-      continue;
-    }
     const done = doneOf(chosen);
     tally.repairs++;
     tally.minutes += TRIAL_MINUTES;
     tally.partsPrice += chosen.partsPrice;
     if (random.uniform() < cureChance(start.engine, broken, done)) return told(tally, true, start);
     if (chosen.partsPrice > 0) tally.boughtInVain++;
-    now = { ...now, open, repairs: [...now.repairs, { ...done, result: "same" }] };
+    now = {
+      ...now,
+      open: openAfter(now, chosen),
+      repairs: [...now.repairs, { ...done, result: "same" }],
+    };
   }
   return told(tally, false, start);
 }
@@ -110,25 +111,33 @@ function told(
   };
 }
 
-function doneOf({ repair, cylinders }: NextRepair): RepairDone {
+/** A repair as it is noted. */
+export function doneOf({ repair, cylinders }: NextRepair): RepairDone {
   const [cylinder] = cylinders;
   return { repair, ...(cylinder === undefined ? {} : { cylinder }) };
 }
 
 /** Chance that a repair cures what physics broke: what the tables say of how often it works. */
-function cureChance(engine: Engine, { fault, place }: SimulatedCase, done: RepairDone): number {
+export function cureChance(
+  engine: Engine,
+  { fault, place }: Pick<SimulatedCase, "fault" | "place">,
+  done: RepairDone,
+): number {
   const row = KNOWLEDGE.repairs.find(({ id }) => id === done.repair);
   const at = row && placeOfRepair(engine, row, done);
   const broken = KNOWLEDGE.faults.find(({ id }) => id === fault);
   return row && at && broken ? cureOf(row, at, { fault: broken, place }) : 0;
 }
 
-function seenBy(
-  { engine, findings }: Visit,
-  broken: SimulatedCase,
-  { check, cylinders }: NextCheck,
-): readonly Finding[] {
-  const row = KNOWLEDGE.checks.find(({ id }) => id === check);
-  const at = cylinders.map((name) => engine.names.indexOf(name));
-  return row ? seenAt(engine, broken, { row, cylinders: at, known: findings }) : [];
+/** After a check was made: what it showed is known, and what came off for it is off. */
+export function checked(now: Visit, broken: SimulatedCase, check: NextCheck): Visit {
+  const { engine, findings } = now;
+  const row = KNOWLEDGE.checks.find(({ id }) => id === check.check);
+  const cylinders = check.cylinders.map((name) => engine.names.indexOf(name));
+  const seen = row ? seenAt(engine, broken, { row, cylinders, known: findings }) : [];
+  return { ...now, open: openAfter(now, check), findings: [...findings, ...seen] };
+}
+
+function openAfter({ open }: Visit, { opens }: VisitStep): readonly string[] {
+  return [...new Set([...open, ...opens.map(({ id }) => id)])];
 }

@@ -1,6 +1,7 @@
 // What a case holds of the user: what was observed, what was mended, what is at hand.
 import type { CylinderName } from "../engine/profile.ts";
 import type { PartsPrice, Tool } from "./schema.ts";
+import type { FormerTool } from "./tool.ts";
 
 /**
  * The answer to a finding, by the finding's kind:
@@ -42,7 +43,7 @@ export interface RepairDone {
 /** What hand, place and purse allow; what is left out is not limited. */
 export interface AtHand {
   /** Tools that lie ready; "none" is always at hand. */
-  readonly tools?: readonly Tool[];
+  readonly tools?: readonly (Tool | FormerTool)[];
   readonly where?: "roadside" | "driveway" | "workshop";
   /** 0 anyone … 4 professional. */
   readonly skill?: 0 | 1 | 2 | 3 | 4;

@@ -1,6 +1,7 @@
 // What work costs where nobody has said, and what a place does not allow.
 import type { AtHand } from "./answer.ts";
-import type { Grounds, PartsPrice } from "./schema.ts";
+import type { Grounds, PartsPrice, Tool } from "./schema.ts";
+import { FORMER_TOOLS } from "./tool.ts";
 
 type Where = NonNullable<AtHand["where"]>;
 
@@ -11,6 +12,20 @@ interface PlaceLimit {
   readonly without: readonly string[];
   /** No repair that needs a part: nobody carries one there, and no shop is near (common practice). */
   readonly isWithoutParts?: true;
+}
+
+/** A coil rail or pack known to be good: hardly anybody has one lying there (common practice). */
+export const SPARE: Tool = "spare coils";
+
+/** Whether a tool lies ready; bare hands do always, and while nobody has told all does but a spare part. */
+export function holdsTool(tools: AtHand["tools"], tool: Tool): boolean {
+  if (tools === undefined) return tool !== SPARE;
+  return tool === "none" || toolsIn(tools).includes(tool);
+}
+
+/** The tools with what former words for several of them stood for. */
+export function toolsIn(tools: NonNullable<AtHand["tools"]>): readonly Tool[] {
+  return tools.flatMap((tool): readonly Tool[] => (tool === "gauge" ? FORMER_TOOLS.gauge : [tool]));
 }
 
 /** Hazard is a hard stop, never a price: what a place rules out is not offered there. */

@@ -1,4 +1,5 @@
 // Which checks mend something by the way, and which swaps prove a part: what their answers leave to do?
+import type { Finding } from "./answer.ts";
 import type { Grounds } from "./schema.ts";
 
 /** An answer after which a repair counts as made, whether it was meant as one or not. */
@@ -60,6 +61,13 @@ export const MADE_BY_CHECK: readonly MadeByCheckRow[] = [
     grounds: HABIT,
   },
 ];
+
+/** Does one of these answers say that the engine runs right, by what a check set right? */
+export function saysCured(answers: readonly Pick<Finding, "finding" | "answer">[]): boolean {
+  return MADE_BY_CHECK.some(({ toldBy, curedBy }) =>
+    answers.some(({ finding, answer }) => finding === toldBy && answer === curedBy),
+  );
+}
 
 /** What is done with the engine once something was mended, by what is known of it; `resting`: while it should not run. */
 export const TRIAL = {

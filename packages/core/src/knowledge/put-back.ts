@@ -9,6 +9,11 @@ export const PUT_BACK = [
     order: 10,
   },
   {
+    id: "head.bolt",
+    say: "Tighten the head bolts with a torque wrench, in the manual's order and stages, and take new ones where it says so. Never by feel.",
+    order: 15,
+  },
+  {
     id: "injector.seal",
     say: "New seals on every injector that was out, oiled; press it home straight and refit its clip.",
     cautions: ["fuel", "fuel-pressure"],
@@ -32,6 +37,10 @@ export const PUT_BACK = [
     say: "Tighten each plug to {torque}, threads dry and engine cold, unless the plug's own sheet says otherwise.",
     without:
       "Tighten each plug with a torque wrench, engine cold. Take the figure from the vehicle maker's manual.",
+    lacking: {
+      tool: "torque wrench",
+      say: "No torque wrench at hand: from finger-tight, engine cold, turn each plug as far as its box or the vehicle maker's manual says. Usual is half a turn for a new ring seat, a twelfth for a used one, a sixteenth for a tapered seat.",
+    },
     cautions: ["hot-parts"],
     order: 50,
   },
@@ -56,6 +65,10 @@ export const PUT_BACK = [
   {
     id: "coil.bolt",
     say: "Fit all bolts of the coils, evenly and to the manual's torque. One of them may carry the ground.",
+    lacking: {
+      tool: "torque wrench",
+      say: "Fit all bolts of the coils, evenly and just snug with a short handle: the threads below are soft. One of them may carry the ground.",
+    },
     order: 90,
   },
   {

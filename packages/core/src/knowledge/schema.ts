@@ -2,6 +2,9 @@
 // Nothing here names a cylinder: rows speak of "own", "group", "neighbours"; the engine does the rest.
 import type { PlaceKind } from "../engine/place.ts";
 import type { IgnitionKind } from "../engine/profile.ts";
+import type { Tool } from "./tool.ts";
+
+export type { Tool };
 
 /** Where a number comes from. A work that can be looked up, the trade's habit, or somebody's estimate. */
 export type Basis = "published" | "common practice" | "memory";
@@ -237,22 +240,6 @@ export interface CautionRow {
   readonly unless?: { readonly finding: string; readonly is: readonly string[] };
 }
 
-/** What a check needs at hand, roughly from least to most equipment. */
-export const TOOLS = [
-  "none",
-  "light",
-  "hand tools",
-  "spark tester",
-  "test lamp",
-  "meter",
-  "code reader",
-  "gauge",
-  "smoke machine",
-  "scope",
-] as const;
-
-export type Tool = (typeof TOOLS)[number];
-
 export interface CheckRow {
   readonly id: string;
   /** What the hand does, as an order: "Press the coil connector home until it clicks". */
@@ -327,6 +314,8 @@ export interface PutBackRow {
   readonly say: string;
   /** Said instead where the profile does not hold the figure. */
   readonly without?: string;
+  /** Said instead where it is told what is at hand and this tool is not: how people do it without. */
+  readonly lacking?: { readonly tool: Tool; readonly say: string };
   readonly suits?: readonly IgnitionKind[];
   readonly cautions?: readonly string[];
   /** Ascending: in which order the hand does it. */

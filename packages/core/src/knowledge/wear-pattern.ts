@@ -9,7 +9,8 @@ export type WearPattern =
   | "neighbours-wide"
   | "several-off"
   | "alternating"
-  | "set-fast";
+  | "set-fast"
+  | "unworn";
 
 export interface WearPatternRow {
   readonly id: WearPattern;
@@ -24,7 +25,10 @@ export const WEAR_RULES = {
   grounds: { basis: "memory", confidence: "medium" } satisfies Grounds,
   /** Modified z-score from which a plug stands apart from its set. */
   outlierFrom: 3.5,
-  /** One standard deviation of a feeler gauge in the hand, mm: differences below are reading errors. */
+  /**
+   * One standard deviation of a feeler gauge in the hand, mm: differences below are reading errors, and plugs
+   * that at the fastest usual rate have worn less than this have not worn yet.
+   */
   gaugeMm: 0.03,
   /** Below this no plug can stand apart from a set. */
   fewestPlugs: 3,
@@ -81,6 +85,12 @@ export const WEAR_PATTERNS: readonly WearPatternRow[] = [
     id: "set-fast",
     say: "The whole set has worn faster than its metal usually does.",
     look: "Plug type and heat range, mixture, and whether the distance is right. Weak coils come after worn plugs, not before.",
+    grounds: HABIT,
+  },
+  {
+    id: "unworn",
+    say: "These plugs have run too short a way to wear: what stands apart was so when it went in, or was bent since.",
+    look: "Compare part numbers with the manual's list, and the gap with its figure; look whether the plug was dropped or something touched it.",
     grounds: HABIT,
   },
 ];

@@ -1,6 +1,8 @@
 // What must be put back, and how, before the first start after a repair?
 import { checkProfile } from "../engine/check-profile.ts";
 import type { EngineProfile, Figures, IgnitionKind, Range } from "../engine/profile.ts";
+import type { AtHand } from "../knowledge/answer.ts";
+import { holdsTool } from "../knowledge/at-hand.ts";
 import { PUT_BACK } from "../knowledge/put-back.ts";
 import type { PutBackRow } from "../knowledge/schema.ts";
 import { convert } from "../units/convert.ts";
@@ -30,20 +32,22 @@ const DIGITS = { mm: 2, thou: 0, in: 3, N·m: 0, lb·ft: 1, lb·in: 0, kgf·m: 1
 
 /**
  * The steps with these ids, in the order in which the hand does them, each once; steps that the
- * ignition kind has no part for are left out. Throws an `InputError` when the profile is not sound or an
- * id is not known (`/0` is the first id).
+ * ignition kind has no part for are left out. `tools` are those at hand; while nobody has told, none is
+ * taken to be lacking. Throws an `InputError` when the profile is not sound or an id is not known (`/0` is
+ * the first id).
  */
 export function putBackList(
   profile: EngineProfile,
   ids: readonly string[],
   units: ShopUnits = METRIC,
+  tools?: AtHand["tools"],
 ): readonly PutBackLine[] {
   const problems = [...checkProfile(profile), ...ids.flatMap(unknownStep)];
   if (problems.length > 0) throw new InputError(problems);
   return rows()
     .filter(({ id, suits }) => ids.includes(id) && isThere(suits, profile.ignition))
     .sort((a, b) => a.order - b.order)
-    .map((row) => lineOf(row, profile.figures ?? {}, units));
+    .map((row) => lineOf(row, profile.figures ?? {}, { units, tools }));
 }
 
 /** The rows by their shape alone: which of them hold figures or kinds is not the types' business. */
@@ -69,13 +73,19 @@ function isThere(suits: readonly IgnitionKind[] | undefined, kind: IgnitionKind)
   return suits === undefined || suits.includes(kind);
 }
 
-function lineOf(row: PutBackRow, figures: Figures, units: ShopUnits): PutBackLine {
+interface Hand {
+  readonly units: ShopUnits;
+  readonly tools: AtHand["tools"];
+}
+
+function lineOf(row: PutBackRow, figures: Figures, { units, tools }: Hand): PutBackLine {
   const gap = sayRange(figures.plugGapMm, "mm", units.gap);
   const torque = sayRange(figures.plugTorqueNm, "N·m", units.torque);
   const isFigureMissing =
     (row.say.includes("{gap}") && gap === undefined) ||
     (row.say.includes("{torque}") && torque === undefined);
-  const say = isFigureMissing ? (row.without ?? row.say) : row.say;
+  const told = isFigureMissing ? (row.without ?? row.say) : row.say;
+  const say = row.lacking && !holdsTool(tools, row.lacking.tool) ? row.lacking.say : told;
   return {
     id: row.id,
     say: say.replace("{gap}", gap ?? "").replace("{torque}", torque ?? ""),

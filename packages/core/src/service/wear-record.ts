@@ -82,10 +82,12 @@ export function wearReport(
     ...(limitMm === undefined ? {} : { limitMm }),
     lines,
     isFew: gaps.length < WEAR_RULES.enoughPlugs,
-    patterns: patternsOf(lines, usualMm, [
-      ...(halves ? (["alternating"] as const) : []),
-      outlierPattern(engine, gaps, lines),
-    ]),
+    patterns: isUnworn(profile, distance)
+      ? rowsOf(lines.some(({ isOutlier }) => isOutlier) ? ["unworn"] : [])
+      : patternsOf(lines, usualMm, [
+          ...(halves ? (["alternating"] as const) : []),
+          outlierPattern(engine, gaps, lines),
+        ]),
     ...(usualMm ? { usualMm } : {}),
     ...(limits.length > 0 ? { limitInKm: Math.min(...limits) } : {}),
   };
@@ -155,8 +157,19 @@ function patternsOf(
   const narrowest = Math.min(...lines.map(({ gapMm }) => gapMm));
   const isFast = usual !== undefined && narrowest > usual.high + WEAR_RULES.gaugeMm;
   const special = [...found, ...(isFast ? ["set-fast"] : [])].filter((id) => id !== "even");
-  const told = special.length > 0 ? special : ["even"];
-  return WEAR_PATTERNS.filter(({ id }) => told.includes(id));
+  return rowsOf(special.length > 0 ? special : ["even"]);
+}
+
+function rowsOf(ids: readonly string[]): readonly WearPatternRow[] {
+  return WEAR_PATTERNS.filter(({ id }) => ids.includes(id));
+}
+
+/** Too short a way for even the fastest usual wear to be measured: nothing there is can be wear. */
+function isUnworn({ figures, ignition }: EngineProfile, distanceKm: number | undefined): boolean {
+  if (distanceKm === undefined) return false;
+  const electrode = figures?.plugElectrode ?? "other";
+  const { high } = wornGap({ newGapM: 0, electrode, ignition }, distanceKm);
+  return high * 1000 < WEAR_RULES.gaugeMm;
 }
 
 /** The engine where it is known who shares a coil; else none, and pairs are not spoken of. */

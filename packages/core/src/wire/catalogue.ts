@@ -10,9 +10,9 @@ import {
   type FindingRow,
   type Grounds,
   type RepairRow,
-  TOOLS,
   TOPICS,
 } from "../knowledge/schema.ts";
+import { TOOLS } from "../knowledge/tool.ts";
 import { cylinderNameSchema } from "./profile.ts";
 
 export const groundsSchema: z.ZodType<Grounds, Grounds> = z

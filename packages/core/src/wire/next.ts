@@ -99,7 +99,7 @@ export const nextSchema: z.ZodType<Next, Next> = z
         z.strictObject({
           id: z.string(),
           name: z.string(),
-          why: z.enum(["tool", "skill", "place", "rest"]),
+          why: z.enum(["tool", "spare", "skill", "place", "rest"]),
         }),
       )
       .meta({ description: "What tools, skill, place or the engine rule out" }),

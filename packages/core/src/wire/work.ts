@@ -4,7 +4,7 @@
 import { z } from "zod";
 import type { CylinderName } from "../engine/profile.ts";
 import { type AtHand, REPAIR_RESULTS, type RepairDone } from "../knowledge/answer.ts";
-import { TOOLS } from "../knowledge/schema.ts";
+import { FORMER_TOOLS, type FormerTool, TOOLS } from "../knowledge/tool.ts";
 import { cylinderNameSchema } from "./profile.ts";
 
 const when = z
@@ -41,12 +41,19 @@ function money(description: string, example: number) {
     .exactOptional();
 }
 
+/** Still read: the case that names one was written before the tools had words of their own. */
+const FORMER = Object.keys(FORMER_TOOLS) as readonly FormerTool[];
+
 export const atHandSchema: z.ZodType<AtHand, AtHand> = z
   .strictObject({
     tools: z
-      .array(z.enum(TOOLS))
-      .max(TOOLS.length)
-      .meta({ description: "Tools that lie ready", examples: [["light", "hand tools"]] })
+      .array(z.enum([...TOOLS, ...FORMER]))
+      .max(TOOLS.length + FORMER.length)
+      .meta({
+        description:
+          'Tools that lie ready; "gauge" is of earlier cases, and stands for any of them',
+        examples: [["light", "hand tools"]],
+      })
       .exactOptional(),
     where: z.enum(["roadside", "driveway", "workshop"]).exactOptional(),
     skill: z

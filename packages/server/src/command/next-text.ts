@@ -153,6 +153,7 @@ function sayOthers({ step, checks, repairs }: Next): string {
 /** Why a step cannot be done with what is at hand. */
 export const REASONS = {
   tool: "needs a tool",
+  spare: "would settle it; needs a good part to try",
   skill: "needs more skill",
   place: "not at this place",
   rest: "the engine must stay off",

@@ -1,8 +1,9 @@
-// `half-order sensitivity`: which single numbers would change the first place, and how often it holds when
+// `half-order sensitivity`: which single numbers would bring another part to the first place, and how often it holds when
 // all numbers are a little off.
 import { parseArgs } from "node:util";
 import {
   type NamedFlip,
+  type RankedComponent,
   type RankedFault,
   rank,
   type Stability,
@@ -35,7 +36,7 @@ export async function sensitivityCommand(args: readonly string[], stdin: Input):
   const options = { knowledge, repairs };
   const told = sensitivity(engine, findings, { ...options, seed, shakes });
   if (words.values.json) return json({ engine: { id: engine.id, name: engine.name }, ...told });
-  const { ranking } = rank(engine, findings, options);
+  const { ranking, components } = rank(engine, findings, options);
   const nameOf = (key: string): string =>
     ranking.find(({ fault, place }) => `${fault}@${place}` === key)?.name ?? key;
   const answerOf = ({ finding, cylinder }: NamedFlip): string => {
@@ -47,10 +48,10 @@ export async function sensitivityCommand(args: readonly string[], stdin: Input):
   return [
     wrapped([title, engine.name ?? engine.id ?? "The engine"].filter(Boolean).join(": ")),
     `\nFirst and second\n${table(
-      told.leading.map((key) => ["", ...sayLeading(key, ranking)]),
+      told.leading.map((key) => ["", ...sayLeading(key, ranking, components)]),
       "",
     )}`,
-    "\nSingle numbers that would change the first place, nearest first\n",
+    "\nSingle numbers that would bring another part to the first place, nearest first\n",
     ...near.map((flip) => sayFlip(flip, nameOf, answerOf(flip))),
     near.length === 0 ? "  None, even if it were off by a factor of a thousand.\n" : "",
     "\nHow often it holds when all numbers are off by chance\n",
@@ -63,9 +64,20 @@ export async function sensitivityCommand(args: readonly string[], stdin: Input):
   ].join("");
 }
 
-function sayLeading(key: string, ranking: readonly RankedFault[]): readonly string[] {
+/** A part by its likeliest fault, with the chance of that and of the part in whatever way. */
+function sayLeading(
+  key: string,
+  ranking: readonly RankedFault[],
+  components: readonly RankedComponent[],
+): readonly string[] {
   const row = ranking.find(({ fault, place }) => `${fault}@${place}` === key);
-  return row ? [percent(row.probability).padStart(7), row.name] : [key];
+  const part = components.find(({ component }) => component === row?.component);
+  if (!row || !part) return [key];
+  return [
+    percent(row.probability).padStart(7),
+    row.name,
+    `its part in whatever way ${percent(part.probability)}`,
+  ];
 }
 
 function sayFlip(
@@ -88,10 +100,17 @@ function sayTimes(times: number): string {
   return `${times < 10 ? times.toFixed(1) : String(Math.round(times))} times`;
 }
 
-function sayStability({ sigma, shakes, first, firstThree }: Stability): readonly string[] {
+function sayStability({
+  sigma,
+  shakes,
+  first,
+  firstFault,
+  firstThree,
+}: Stability): readonly string[] {
   return [
     `by a factor of about ${Math.exp(sigma).toFixed(1)} (sigma ${sigma})`,
-    `first place ${percent(first)}`,
+    `first part ${percent(first)}`,
+    `likeliest fault ${percent(firstFault)}`,
     `first three ${percent(firstThree)}`,
     `of ${shakes} tries`,
   ];

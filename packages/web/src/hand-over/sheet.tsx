@@ -25,6 +25,7 @@ import { LAZY, NAME, RANKING } from "../text/en.ts";
 import { SHEET } from "../text/en-hand-over.ts";
 import { DIAL } from "../text/en-picture.ts";
 import { Bar, sayPercent } from "../ui/chance.tsx";
+import { Invented } from "../ui/invented.tsx";
 import { mendedLines } from "./mended.ts";
 import {
   type AnswerLine,
@@ -122,6 +123,7 @@ function SheetHead(props: SheetProps): VNode {
       </p>
       <h2 class="title">{doc.title ?? name}</h2>
       {facts && <p>{facts}</p>}
+      <Invented of={doc.engine} />
       {isVague && (
         <p>
           <b>{DIAL.vague}</b> {ranking && sayLikeliest(ranking)}

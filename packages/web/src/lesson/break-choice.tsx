@@ -2,9 +2,18 @@
 import type { PlaceKind, SimulatedFaultId } from "@half-order/core/physics";
 import type { VNode } from "preact";
 import { LESSON } from "../text/en-lesson.ts";
-import { breakAgain, choice, lessonEngine, spot, spots, takeFault, takeSpot } from "./lesson.ts";
+import {
+  breakAgain,
+  choice,
+  lessonEngine,
+  spot,
+  spots,
+  takeFault,
+  takeSpot,
+  watched,
+} from "./lesson.ts";
 import { Select } from "./select.tsx";
-import { sayKind, saySpot } from "./words.ts";
+import { sayAgain, sayKind, saySpot } from "./words.ts";
 
 export function BreakChoice(): VNode | null {
   const engine = lessonEngine.value;
@@ -51,7 +60,7 @@ export function BreakAgain(): VNode | null {
           {LESSON.again}
         </button>
       </p>
-      <p class="fine">{LESSON.againHelp}</p>
+      <p class="fine">{sayAgain(watched.value?.broken ?? [])}</p>
     </div>
   );
 }

@@ -11,6 +11,10 @@ const GAP = { from: 142, to: 164 } as const;
 /** How far beside the plug a leak goes. */
 const ASIDE = 34;
 
+/** The metal of the head, and the way of the current through it. */
+export const HEAD = { x: 20, y: CIRCUIT.head - 5, width: CIRCUIT.width - 40, height: 10 } as const;
+export const HEAD_WAY = `M${LEG_X[0]} ${CIRCUIT.head}H${LEG_X[1]}`;
+
 /** Half a turn of the winding after the other. */
 export const WINDING = `M132 ${CIRCUIT.top}${"a8 9 0 0 1 16 0".repeat(6)}`;
 

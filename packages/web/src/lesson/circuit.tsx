@@ -5,9 +5,12 @@ import type { PairFiring, PairLeg, Place, WatchedRegime } from "@half-order/core
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { LESSON } from "../text/en-lesson.ts";
+import { SPARK } from "../text/en-lesson-spark.ts";
 import {
   arrowPath,
   CIRCUIT,
+  HEAD,
+  HEAD_WAY,
   LEG_X,
   leakPath,
   legPath,
@@ -31,14 +34,14 @@ export function Circuit({ engine, now, place }: CircuitProps): VNode {
   const firing = now.pair[turn ?? firstTurn(now, place)];
   return (
     <section class="lesson-part">
-      <h2>{LESSON.circuit}</h2>
-      {!firing && <p>{LESSON.noPair}</p>}
+      <h2>{SPARK.circuit}</h2>
+      {!firing && <p>{SPARK.noPair}</p>}
       {firing && (
         <>
-          <p class="help">{LESSON.circuitLead}</p>
+          <p class="help">{SPARK.circuitLead}</p>
           <p>{LESSON.inRegime(LESSON.regimes[now.regime])}</p>
           <fieldset class="targets">
-            <legend class="vh">{LESSON.circuit}</legend>
+            <legend class="vh">{SPARK.circuit}</legend>
             {now.pair.map(({ legs }, i) => (
               <button
                 key={legs[0].cylinder}
@@ -47,7 +50,7 @@ export function Circuit({ engine, now, place }: CircuitProps): VNode {
                 aria-pressed={now.pair[i] === firing}
                 onClick={() => setTurn(i)}
               >
-                {LESSON.toFire(nameOf(engine, legs[0]))}
+                {SPARK.toFire(nameOf(engine, legs[0]))}
               </button>
             ))}
           </fieldset>
@@ -74,19 +77,25 @@ function Drawing({ engine, firing }: FiringProps): VNode {
       viewBox={`0 0 ${CIRCUIT.width} ${CIRCUIT.height}`}
       aria-hidden="true"
     >
+      <rect class="head" {...HEAD} />
       <g class={flows ? "way is-flowing" : "way"}>
-        <path d={WINDING} />
-        <path class="head" d={`M20 ${CIRCUIT.head}H${CIRCUIT.width - 20}`} />
+        <path class="winding" d={WINDING} />
+        <path d={HEAD_WAY} />
         {sides.map((leg, i) => (
           <path key={leg.cylinder} d={legPath(sideOf(i), isBroken(leg))} />
         ))}
       </g>
       <text x={CIRCUIT.width / 2} y={14}>
-        {LESSON.winding}
+        {SPARK.winding}
       </text>
       <text x={CIRCUIT.width / 2} y={CIRCUIT.head + 16}>
-        {LESSON.head}
+        {SPARK.head}
       </text>
+      {!flows && (
+        <text x={CIRCUIT.width / 2} y={70}>
+          {SPARK.noCurrent}
+        </text>
+      )}
       {sides.map((leg, i) => (
         <LegMarks key={leg.cylinder} engine={engine} leg={leg} side={sideOf(i)} flows={flows} />
       ))}
@@ -114,13 +123,13 @@ function LegMarks({ engine, leg, side, flows }: LegProps): VNode {
         {nameOf(engine, leg)}
       </text>
       <text x={x} y={124} class={anchor}>
-        {LESSON.strokeShort[leg.stroke]}
+        {SPARK.strokeShort[leg.stroke]}
       </text>
       <text x={x} y={146} class={anchor}>
-        {LESSON.centreShort[centreOf(leg)]}
+        {SPARK.centreShort[centreOf(leg)]}
       </text>
       <text x={x} y={164} class={anchor}>
-        {leg.state === "shorted" ? LESSON.passedBy : LESSON.kilovolts(neededOf(leg))}
+        {leg.state === "shorted" ? SPARK.passedBy : SPARK.kilovolts(neededOf(leg))}
       </text>
     </g>
   );
@@ -130,25 +139,25 @@ function InWords({ engine, firing }: FiringProps): VNode {
   const { availableV, neededV, legs, silent } = firing;
   return (
     <ul class="lesson-says">
-      {hundredth(silent) > 0 && <li>{LESSON.silent(hundredth(silent))}</li>}
+      {hundredth(silent) > 0 && <li>{SPARK.silent(hundredth(silent))}</li>}
       {legs.map((leg) => (
         <li key={leg.cylinder}>
-          {LESSON.legSays(
+          {SPARK.legSays(
             nameOf(engine, leg),
-            LESSON.stroke[leg.stroke],
-            LESSON.centre[centreOf(leg)],
-            LESSON.leg[leg.state](neededOf(leg)),
-            leg.sparks ? LESSON.sparks : LESSON.noSpark,
+            SPARK.stroke[leg.stroke],
+            SPARK.centre[centreOf(leg)],
+            SPARK.leg[leg.state](neededOf(leg)),
+            leg.sparks ? SPARK.sparks : SPARK.noSpark,
           )}
-          {leg.share > 0 && ` ${LESSON.share(leg.share)}`}
+          {leg.share > 0 && ` ${SPARK.share(leg.share)}`}
         </li>
       ))}
       <li>
         {neededV === undefined
-          ? LESSON.noLoop(availableV)
-          : LESSON.together(neededV, availableV, neededV <= availableV)}
+          ? SPARK.noLoop(availableV)
+          : SPARK.together(neededV, availableV, neededV <= availableV)}
       </li>
-      {neededV !== undefined && legs.some(isBroken) && <li>{LESSON.bothJump}</li>}
+      {neededV !== undefined && legs.some(isBroken) && <li>{SPARK.bothJump}</li>}
     </ul>
   );
 }

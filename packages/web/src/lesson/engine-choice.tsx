@@ -1,13 +1,11 @@
 // Which engine is broken: that of the case, an invented one, or any by its kind.
 import { allProfiles, type EngineProfile, IGNITION_KINDS } from "@half-order/core";
 import type { VNode } from "preact";
-import { profile as caseProfile } from "../state/case.ts";
-import { drawn } from "../state/view.ts";
 import { sayEngine, sayOrder } from "../text/answer.ts";
 import { PICK } from "../text/en.ts";
 import { LESSON } from "../text/en-lesson.ts";
-import { engineId, lessonEngine, OF_CASE, takeEngine } from "./lesson.ts";
 import { Select } from "./select.tsx";
+import "../style/engine-choice.css";
 
 const shelf = allProfiles();
 const invented = shelf.filter(({ invented }) => invented);
@@ -15,18 +13,25 @@ const generic = shelf.filter(({ invented }) => !invented);
 const counts = [...new Set(generic.map(({ cylinders }) => cylinders))].sort((a, b) => a - b);
 const BY_KIND = "by-kind";
 
-export function EngineChoice(): VNode {
-  const profile = lessonEngine.value?.profile;
-  const isGeneric = engineId.value !== OF_CASE && profile?.invented !== true;
-  const own = caseProfile.value && drawn.value ? caseProfile.value : undefined;
+interface EngineChoiceProps {
+  /** The engine that is chosen now. */
+  readonly profile: EngineProfile;
+  /** An engine beside those of the shelf, with what stands for it and what it is called. */
+  readonly own?: { readonly value: string; readonly say: string; readonly isChosen: boolean };
+  readonly onPick: (id: string) => void;
+}
+
+export function EngineChoice({ profile, own, onPick }: EngineChoiceProps): VNode {
+  const isGeneric = !own?.isChosen && profile.invented !== true;
+  const chosen = own?.isChosen ? own.value : (profile.id ?? "");
   return (
     <>
       <Select
         label={LESSON.engine}
-        value={isGeneric ? BY_KIND : engineId.value}
-        onPick={(id) => takeEngine(id === BY_KIND ? like(profile) : id)}
+        value={isGeneric ? BY_KIND : chosen}
+        onPick={(id) => onPick(id === BY_KIND ? like(profile) : id)}
       >
-        {own && <option value={OF_CASE}>{LESSON.caseEngine(own.name ?? sayEngine(own))}</option>}
+        {own && <option value={own.value}>{own.say}</option>}
         {invented.map((each) => (
           <option key={each.id} value={each.id}>
             {`${each.name}: ${sayEngine(each)}`}
@@ -34,24 +39,24 @@ export function EngineChoice(): VNode {
         ))}
         <option value={BY_KIND}>{LESSON.byKind}</option>
       </Select>
-      {isGeneric && profile && <ByKind profile={profile} />}
+      {isGeneric && <ByKind profile={profile} onPick={onPick} />}
     </>
   );
 }
 
 /** Each list holds what there is to what stands above it. */
-function ByKind({ profile }: { profile: EngineProfile }): VNode {
+function ByKind({ profile, onPick }: Pick<EngineChoiceProps, "profile" | "onPick">): VNode {
   const sameCount = generic.filter(({ cylinders }) => cylinders === profile.cylinders);
   const kinds = IGNITION_KINDS.filter((kind) =>
     sameCount.some(({ ignition }) => ignition === kind),
   );
   const orders = sameCount.filter(({ ignition }) => ignition === profile.ignition);
   return (
-    <div class="lesson-kind">
+    <div class="engine-kind">
       <Select
         label={LESSON.cylinders}
         value={String(profile.cylinders)}
-        onPick={(count) => takeEngine(like({ ...profile, cylinders: Number(count) }))}
+        onPick={(count) => onPick(like({ ...profile, cylinders: Number(count) }))}
       >
         {counts.map((count) => (
           <option key={count} value={String(count)}>
@@ -64,7 +69,7 @@ function ByKind({ profile }: { profile: EngineProfile }): VNode {
         value={profile.ignition}
         onPick={(kind) => {
           const ignition = kinds.find((each) => each === kind);
-          if (ignition) takeEngine(like({ ...profile, ignition }));
+          if (ignition) onPick(like({ ...profile, ignition }));
         }}
       >
         {kinds.map((kind) => (
@@ -73,7 +78,7 @@ function ByKind({ profile }: { profile: EngineProfile }): VNode {
           </option>
         ))}
       </Select>
-      <Select label={LESSON.order} value={profile.id ?? ""} onPick={takeEngine}>
+      <Select label={LESSON.order} value={profile.id ?? ""} onPick={onPick}>
         {orders.map((each) => (
           <option key={each.id} value={each.id}>
             {sayOrderOf(each)}
@@ -85,12 +90,12 @@ function ByKind({ profile }: { profile: EngineProfile }): VNode {
 }
 
 /** The engine by kind that is most like another: number of cylinders, then ignition, layout and order. */
-function like(wanted: EngineProfile | undefined): string {
+function like(wanted: EngineProfile): string {
   const alike = (each: EngineProfile): number =>
-    8 * Number(each.cylinders === wanted?.cylinders) +
-    4 * Number(each.ignition === wanted?.ignition) +
-    2 * Number(each.layout === wanted?.layout) +
-    Number(String(each.firingOrder) === String(wanted?.firingOrder));
+    8 * Number(each.cylinders === wanted.cylinders) +
+    4 * Number(each.ignition === wanted.ignition) +
+    2 * Number(each.layout === wanted.layout) +
+    Number(String(each.firingOrder) === String(wanted.firingOrder));
   const [best] = [...generic].sort((a, b) => alike(b) - alike(a));
   return best?.id ?? "";
 }

@@ -10,7 +10,7 @@ import {
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { sayQuantity } from "../state/unit.ts";
-import { LESSON } from "../text/en-lesson.ts";
+import { SPARK } from "../text/en-lesson-spark.ts";
 import { Option } from "../ui/option.tsx";
 import { Slider } from "./slider.tsx";
 import { gapSteps, VOLTAGE, voltagePlan } from "./voltage-geometry.ts";
@@ -38,8 +38,8 @@ export function Voltage({ ignition, gapM, hasPairs }: VoltageProps): VNode {
   const move = (part: Partial<SparkSetting>): void => setMoved({ ...moved, ...part });
   return (
     <section class="lesson-part">
-      <h2>{LESSON.voltage}</h2>
-      <p class="help">{LESSON.voltageLead}</p>
+      <h2>{SPARK.voltage}</h2>
+      <p class="help">{SPARK.voltageLead}</p>
       <Chart budget={budget} />
       <InWords budget={budget} />
       <Sliders setting={setting} hasPairs={hasPairs} move={move} />
@@ -59,7 +59,7 @@ function Sliders({ setting, hasPairs, move }: SlidersProps): VNode {
   return (
     <>
       <Slider
-        label={LESSON.gap}
+        label={SPARK.gap}
         range={rangeM}
         step={stepM}
         value={setting.gapM}
@@ -67,7 +67,7 @@ function Sliders({ setting, hasPairs, move }: SlidersProps): VNode {
         onMove={(gapM) => move({ gapM })}
       />
       <Slider
-        label={LESSON.load}
+        label={SPARK.load}
         range={SPARK_RANGE.intakePa}
         step={1000}
         value={setting.intakePa}
@@ -75,30 +75,30 @@ function Sliders({ setting, hasPairs, move }: SlidersProps): VNode {
         onMove={(intakePa) => move({ intakePa })}
       />
       <Slider
-        label={LESSON.strength}
+        label={SPARK.strength}
         range={SPARK_RANGE.coilStrength}
         step={0.01}
         value={setting.coilStrength}
-        says={LESSON.strengthIs(setting.coilStrength)}
+        says={SPARK.strengthIs(setting.coilStrength)}
         onMove={(coilStrength) => move({ coilStrength })}
       />
       <Slider
-        label={LESSON.supply}
+        label={SPARK.supply}
         range={SPARK_RANGE.supplyV}
         step={0.1}
         value={setting.supplyV}
-        says={LESSON.supplyIs(setting.supplyV)}
+        says={SPARK.supplyIs(setting.supplyV)}
         onMove={(supplyV) => move({ supplyV })}
       />
       <Option
-        say={LESSON.fineWire}
+        say={SPARK.fineWire}
         isGiven={setting.isFineWire}
         isSeveral
         onClick={() => move({ isFineWire: !setting.isFineWire })}
       />
       {hasPairs && (
         <Option
-          say={LESSON.reversed}
+          say={SPARK.reversed}
           isGiven={setting.isReversed}
           isSeveral
           onClick={() => move({ isReversed: !setting.isReversed })}
@@ -142,7 +142,7 @@ function Chart({ budget }: { budget: BudgetCurve }): VNode {
         d={`M${x} ${own[0]}V${own[1]}`}
       />
       <text class="there-word" x={VOLTAGE.left + 4} y={there - 7}>
-        {LESSON.chartThere}
+        {SPARK.chartThere}
       </text>
     </svg>
   );
@@ -161,15 +161,15 @@ function InWords({ budget }: { budget: BudgetCurve }): VNode {
   return (
     <div class="lesson-words" role="status">
       <p>
-        <b>{LESSON.fire[here.fires]}</b> {LESSON.needs(low, high)}{" "}
-        {here.seriesV > 0 && `${LESSON.inSeries[series](here.seriesV)} `}
-        {LESSON.gives(here.availableV)}
+        <b>{SPARK.fire[here.fires]}</b> {SPARK.needs(low, high)}{" "}
+        {here.seriesV > 0 && `${SPARK.inSeries[series](here.seriesV)} `}
+        {SPARK.gives(here.availableV)}
       </p>
       <p>
-        {firesToM === undefined ? LESSON.firesNever : LESSON.firesTo(sayGap(firesToM))}{" "}
+        {firesToM === undefined ? SPARK.firesNever : SPARK.firesTo(sayGap(firesToM))}{" "}
         {failsFromM === undefined
-          ? LESSON.failsNever(sayGap(gapSteps().rangeM[1]))
-          : LESSON.failsFrom(sayGap(failsFromM))}
+          ? SPARK.failsNever(sayGap(gapSteps().rangeM[1]))
+          : SPARK.failsFrom(sayGap(failsFromM))}
       </p>
     </div>
   );

@@ -44,6 +44,12 @@ export function sayBroken(
     : LESSON.ofCylinders(list(namesOf(engine, cylinders)), cylinders.length, says);
 }
 
+/** What the next break draws anew; how that upsets the order of gaps is told where a gap is broken. */
+export function sayAgain(broken: readonly BrokenFigure[]): string {
+  const isGap = broken.some(({ figure }) => figure === "plug.gapM");
+  return isGap ? `${LESSON.againHelp} ${LESSON.againGap}` : LESSON.againHelp;
+}
+
 /** Who misses in a way of driving, by the break and not as any engine does. */
 export function sayMisses(engine: Engine, { regime, share, struck }: WatchedRegime): string {
   const who = list(sayEach(engine, share, struck));

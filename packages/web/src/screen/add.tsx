@@ -7,6 +7,8 @@ import { askFrom } from "../state/way.ts";
 import { ADD } from "../text/en.ts";
 import { TOPICS } from "../text/en-answers.ts";
 import { Heading } from "../ui/heading.tsx";
+// The answers that it leads to hold figures.
+import "../state/unit.ts";
 
 function Add(): VNode {
   const asked = askedOf(profile.value);

@@ -25,6 +25,7 @@ import { LAZY, RANKING } from "../text/en.ts";
 import { COMPARE } from "../text/en-compare.ts";
 import { Bar, chanceText } from "../ui/chance.tsx";
 import { Heading } from "../ui/heading.tsx";
+import { Invented } from "../ui/invented.tsx";
 import "../style/compare.css";
 
 function Compare(): VNode {
@@ -130,6 +131,7 @@ function One({ kept, thought }: OneProps): VNode {
           ...(doc.closed === undefined ? [] : [COMPARE.closed]),
         ].join(", ")}
       </p>
+      <Invented of={doc.engine} />
       <h3>{doc.findings.length > 0 ? COMPARE.first : COMPARE.before}</h3>
       <FirstThree thought={thought} />
       <h3>{COMPARE.repairs}</h3>

@@ -1,5 +1,5 @@
 // What is at hand: place, tools, skill and prices, so that what is offered can also be done.
-import type { AtHand } from "@half-order/core";
+import { type AtHand, holdsTool, type Tool, toolsIn } from "@half-order/core";
 import type { ComponentChildren, VNode } from "preact";
 import { useState } from "preact/hooks";
 import { openCase } from "../state/case.ts";
@@ -11,7 +11,6 @@ import { HAND } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 import { Option } from "../ui/option.tsx";
 
-type Tool = NonNullable<AtHand["tools"]>[number];
 type Where = NonNullable<AtHand["where"]>;
 type Skill = NonNullable<AtHand["skill"]>;
 
@@ -45,7 +44,7 @@ function Hand(): VNode {
           <Option
             key={tool}
             say={CHECK.tools[tool] ?? tool}
-            isGiven={now.tools?.includes(tool) ?? false}
+            isGiven={now.tools !== undefined && holdsTool(now.tools, tool)}
             isSeveral
             onClick={() => set({ tools: toggled(handNow().tools ?? [], tool) })}
           />
@@ -102,7 +101,8 @@ function set(part: Partial<AtHand>, ...without: readonly (keyof AtHand)[]): void
   chooseHand(Object.fromEntries(next));
 }
 
-function toggled(tools: readonly Tool[], tool: Tool): readonly Tool[] {
+function toggled(before: NonNullable<AtHand["tools"]>, tool: Tool): readonly Tool[] {
+  const tools = toolsIn(before);
   const isThere = tools.includes(tool);
   return TOOLS.filter((other) => (other === tool ? !isThere : tools.includes(other)));
 }

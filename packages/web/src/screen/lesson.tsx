@@ -7,17 +7,31 @@ import { BreakAgain, BreakChoice } from "../lesson/break-choice.tsx";
 import { Circuit } from "../lesson/circuit.tsx";
 import { Codes } from "../lesson/codes.tsx";
 import { EngineChoice } from "../lesson/engine-choice.tsx";
-import { beginLesson, broke, isWorking, lessonEngine, regime, watched } from "../lesson/lesson.ts";
+import {
+  beginLesson,
+  broke,
+  engineId,
+  isWorking,
+  lessonEngine,
+  OF_CASE,
+  regime,
+  takeEngine,
+  watched,
+} from "../lesson/lesson.ts";
 import { LessonDial } from "../lesson/lesson-dial.tsx";
 import { Regimes } from "../lesson/regimes.tsx";
 import { Shake } from "../lesson/shake.tsx";
 import { hasPairs } from "../lesson/spot.ts";
 import { Voltage } from "../lesson/voltage.tsx";
 import { sayBroken, saySize } from "../lesson/words.ts";
-import { path } from "../state/route.ts";
+import { profile } from "../state/case.ts";
+import { at, path } from "../state/route.ts";
+import { drawn } from "../state/view.ts";
+import { sayEngine } from "../text/answer.ts";
 import { LESSON, type ModelFigures } from "../text/en-lesson.ts";
 import { Heading } from "../ui/heading.tsx";
 import "../style/lesson.css";
+import "../style/lesson-drawing.css";
 
 function Lesson(): VNode {
   useEffect(() => beginLesson(path.value), []);
@@ -27,7 +41,7 @@ function Lesson(): VNode {
       <div class="lesson-choose">
         <Heading of="lesson">{LESSON.title}</Heading>
         <p class="help">{LESSON.lead}</p>
-        <EngineChoice />
+        {engine && <EngineChoice profile={engine.profile} onPick={takeEngine} {...ofCase()} />}
         <BreakChoice />
       </div>
       <LessonDial />
@@ -46,9 +60,22 @@ function Lesson(): VNode {
             ))}
           </ul>
         </section>
+        <p>
+          <a class="act-link" href={at("practice")}>
+            {LESSON.practice}
+          </a>
+        </p>
       </div>
     </div>
   );
+}
+
+/** The engine of the open case may be broken too. */
+function ofCase(): Pick<Parameters<typeof EngineChoice>[0], "own"> {
+  const known = profile.value;
+  if (!known || !drawn.value) return {};
+  const say = LESSON.caseEngine(known.name ?? sayEngine(known));
+  return { own: { value: OF_CASE, say, isChosen: engineId.value === OF_CASE } };
 }
 
 function assumed(): ModelFigures {
@@ -57,9 +84,9 @@ function assumed(): ModelFigures {
 }
 
 /** What the manual wants, else the middle of what can be asked. */
-function plugGapM({ profile }: Engine): number {
+function plugGapM({ profile: { figures } }: Engine): number {
   const [low, high] = SPARK_RANGE.gapM;
-  const wanted = (profile.figures?.plugGapMm?.[0] ?? 0) / 1000;
+  const wanted = (figures?.plugGapMm?.[0] ?? 0) / 1000;
   return wanted >= low && wanted <= high ? wanted : (low + high) / 2;
 }
 

@@ -10,6 +10,7 @@ import { sayCase } from "../text/answer.ts";
 import { LAZY, START } from "../text/en.ts";
 import { LINKED } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
+import { Invented } from "../ui/invented.tsx";
 import { Finish } from "../ui/option.tsx";
 import { Problems } from "../ui/problems.tsx";
 
@@ -28,6 +29,7 @@ function Link(): VNode {
           <p>
             {sayCase(reading.doc)}, {START.answers(reading.doc.findings.length)}
           </p>
+          <Invented of={reading.doc.engine} />
           <p class="help">{LINKED.help}</p>
           <Finish
             onClick={() => {

@@ -6,8 +6,14 @@ import { answerOf, findings } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { drawn, isDesk, keyOf } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
-import { decides, rivalsFirst, sayFlip, sayTimes, verdictOf } from "../sure/words.ts";
-import { type Carrying, followSureness, type Sureness, sureness } from "../sure/work-out.ts";
+import { decides, sayFlip, sayTimes, verdictOf } from "../sure/words.ts";
+import {
+  type Carrying,
+  firstOf,
+  followSureness,
+  type Sureness,
+  sureness,
+} from "../sure/work-out.ts";
 import { sayAnswer, sayAsked, sayOrder } from "../text/answer.ts";
 import { PROBLEM } from "../text/en-problem.ts";
 import { SURE } from "../text/en-sure.ts";
@@ -41,50 +47,39 @@ function Sure(): VNode {
   );
 }
 
-/** What to say of a fault, by `fault@place`. */
-interface Sayings {
-  readonly name: (key: string) => string;
-  /** Whether it is another fault of the part that is first. */
-  readonly isSamePart: (key: string) => boolean;
-}
+/** Name of a fault, by `fault@place`. */
+type Name = (key: string) => string;
 
 function Told({ of, leading }: { of: Sureness; leading: readonly string[] }): VNode {
   const rows = new Map(of.ranking?.ranking.map((row) => [keyOf(row), row]));
   const [first = "", second = ""] = leading;
-  const isSamePart = (key: string): boolean =>
-    rows.get(key)?.component === rows.get(first)?.component;
-  const sayings: Sayings = { name: (key) => rows.get(key)?.name ?? key, isSamePart };
-  const { name } = sayings;
-  const rival = isSamePart(second) ? [...rows.keys()].find((key) => !isSamePart(key)) : second;
-  const chance = (key: string): string => chanceText(rows.get(key)?.probability ?? 0);
+  const name: Name = (key) => rows.get(key)?.name ?? key;
+  /** Of the fault, and of its part in whatever way where that reads as more. */
+  const chances = (key: string): readonly [string, (string | undefined)?] => {
+    const row = rows.get(key);
+    const part = of.ranking?.components.find(({ component }) => component === row?.component);
+    const [own, whole] = [row, part].map((each) => chanceText(each?.probability ?? 0));
+    return own === whole ? [own ?? ""] : [own ?? "", whole];
+  };
   const answers = of.answers ?? [];
   const idle = answers.filter((answer) => !decides(answer));
   return (
     <>
       <div>
         <p class="lead">
-          <strong>{SURE.first(name(first), chance(first))}</strong>
+          <strong>{SURE.first(name(first), ...chances(first))}</strong>
         </p>
-        {rows.has(second) && isSamePart(second) && (
-          <p class="help">{SURE.bothSame(name(second), chance(second))}</p>
-        )}
-        {rival !== undefined && rows.has(rival) && (
-          <p class="help">{SURE.second(name(rival), chance(rival))}</p>
-        )}
+        {rows.has(second) && <p class="help">{SURE.second(name(second), ...chances(second))}</p>}
       </div>
       <About of={of} first={first} />
-      {of.stability && <Shaken of={of.stability} hasKin={isSamePart(second)} />}
+      {of.stability && <Shaken of={of.stability} />}
       {findings.value.length > 0 && (
-        <Carriers
-          of={rivalsFirst(answers.filter(decides), isSamePart)}
-          sayings={sayings}
-          isWhole={of.done === 1}
-        />
+        <Carriers of={answers.filter(decides)} name={name} isWhole={of.done === 1} />
       )}
       {of.done === 1 && idle.length > 0 && <Idle of={idle} />}
       <Part title={SURE.common}>
         <p class="help">{SURE.commonBody}</p>
-        <Flips of={of.priors ?? []} sayings={sayings} />
+        <Flips of={of.priors ?? []} name={name} />
       </Part>
       <p class="fine">{SURE.estimates}</p>
     </>
@@ -95,8 +90,10 @@ function Told({ of, leading }: { of: Sureness; leading: readonly string[] }): VN
 function About({ of, first }: { of: Sureness; first: string }): VNode | null {
   const { ranking, order } = of;
   if (!ranking) return null;
-  const [overAll] = ranking.ranking;
-  const isElse = overAll !== undefined && ranking.somethingElse > overAll.probability;
+  const overAll = firstOf(ranking);
+  const isOther =
+    overAll?.component !== ranking.ranking.find((row) => keyOf(row) === first)?.component;
+  const isElse = ranking.somethingElse > (ranking.components[0]?.probability ?? 1);
   return (
     <>
       {findings.value.length === 0 && <p>{SURE.nothingYet}</p>}
@@ -104,22 +101,17 @@ function About({ of, first }: { of: Sureness; first: string }): VNode | null {
       {order && (
         <p>
           {SURE.order(sayOrder(order.firingOrder), chanceText(order.probability))}{" "}
-          {overAll && keyOf(overAll) !== first && SURE.overAll(overAll.name)}
+          {overAll && isOther && SURE.overAll(overAll.name)}
         </p>
       )}
     </>
   );
 }
 
-interface ShakenProps {
-  readonly of: readonly Stability[];
-  /** Whether the first two are of one part. */
-  readonly hasKin: boolean;
-}
-
-function Shaken({ of, hasKin }: ShakenProps): VNode | null {
+function Shaken({ of }: { of: readonly Stability[] }): VNode | null {
   const [little] = of;
   if (!little) return null;
+  const hasKin = of.some(({ first, firstFault }) => first !== firstFault);
   return (
     <Part title={SURE.shaken}>
       <p>
@@ -129,11 +121,12 @@ function Shaken({ of, hasKin }: ShakenProps): VNode | null {
         {SURE.shakenBody(little.shakes)} {hasKin && SURE.shakenKin}
       </p>
       <ul class="shaken">
-        {of.map(({ sigma, shakes, first, firstThree }) => (
+        {of.map(({ sigma, shakes, first, firstFault, firstThree }) => (
           <li key={sigma}>
             <p>
               {SURE.strength(sayTimes(Math.exp(sigma)))}:{" "}
               <b>{SURE.stays(Math.round(first * shakes), shakes)}</b>
+              {hasKin && <small>{SURE.oneFault(Math.round(firstFault * shakes), shakes)}</small>}
               <small>{SURE.three(Math.round(firstThree * shakes), shakes)}</small>
             </p>
             <span class="bar is-leader" aria-hidden="true">
@@ -148,12 +141,12 @@ function Shaken({ of, hasKin }: ShakenProps): VNode | null {
 
 interface CarriersProps {
   readonly of: readonly Carrying[];
-  readonly sayings: Sayings;
+  readonly name: Name;
   /** While it is not, more may come. */
   readonly isWhole: boolean;
 }
 
-function Carriers({ of, sayings, isWhole }: CarriersProps): VNode {
+function Carriers({ of, name, isWhole }: CarriersProps): VNode {
   const heaviest = Math.max(...of.map(({ carriesDb = 0 }) => carriesDb));
   return (
     <Part title={SURE.carries}>
@@ -163,15 +156,11 @@ function Carriers({ of, sayings, isWhole }: CarriersProps): VNode {
       <ol class="carriers">
         {of.map((answer, i) => (
           <li key={`${answer.finding} ${answer.cylinder}`}>
-            {i === 0 && answer.flip && !sayings.isSamePart(answer.flip.first) && (
-              <p class="facts">{SURE.weakest}</p>
-            )}
+            {i === 0 && answer.flip && <p class="facts">{SURE.weakest}</p>}
             {answer.carriesDb === heaviest && heaviest > 0 && <p class="facts">{SURE.most}</p>}
             <Answer of={answer} />
-            {answer.flip && <p>{sayFlipWith(sayings, answer.flip)}</p>}
-            {answer.without !== undefined && !sayings.isSamePart(answer.without) && (
-              <p>{SURE.without(sayings.name(answer.without))}</p>
-            )}
+            {answer.flip && <p>{sayFlip(answer.flip, name)}</p>}
+            {answer.without !== undefined && <p>{SURE.without(name(answer.without))}</p>}
             <a class="act-link" href={askFrom("sure", answer.finding)}>
               {SURE.lookAgain}
               <span class="vh">: {sayAsked(findingRow(answer.finding), answer, drawn.value)}</span>
@@ -226,18 +215,13 @@ function Answer({ of }: { of: Carrying }): VNode {
   );
 }
 
-/** How far the numbers lie apart matters only where another part would be first. */
-function sayFlipWith({ name, isSamePart }: Sayings, flip: NamedFlip): string {
-  return isSamePart(flip.first) ? SURE.samePart(name(flip.first)) : sayFlip(flip, name);
-}
-
-function Flips({ of, sayings }: { of: readonly NamedFlip[]; sayings: Sayings }): VNode {
+function Flips({ of, name }: { of: readonly NamedFlip[]; name: Name }): VNode {
   const near = of.filter((flip) => decides({ flip }));
   if (near.length === 0) return <p>{SURE.commonFirm}</p>;
   return (
     <ul class="group">
       {near.map((flip) => (
-        <li key={flip.fault}>{sayFlipWith(sayings, flip)}</li>
+        <li key={flip.fault}>{sayFlip(flip, name)}</li>
       ))}
     </ul>
   );

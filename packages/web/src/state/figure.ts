@@ -2,7 +2,4 @@
 // person likes and is fetched only when it is needed.
 import { signal } from "@preact/signals";
 
-/** Under which name the device keeps what was chosen. */
-export const UNITS_KEY = "half-order.units";
-
 export const inUnits = signal<(text: string) => string>((text) => text);

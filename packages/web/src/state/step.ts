@@ -2,6 +2,7 @@
 // has cost so far.
 import {
   type CheckOutcome,
+  type CheckRow,
   type CylinderName,
   type Engine,
   type Finding,
@@ -103,6 +104,20 @@ export function givenTo(
   });
 }
 
+/** The caution of what is done with the engine running. */
+const RUNNING = "exhaust-gas";
+
+/**
+ * True of an answer of a check for which the engine ran: by then all that was off for it was back on. A check that
+ * runs the engine may begin with a look at what is off.
+ */
+export function wasRun(
+  { cautions }: Pick<CheckRow, "cautions">,
+  { topic, travels }: Pick<FindingRow, "topic" | "travels">,
+): boolean {
+  return travels !== undefined || (cautions.includes(RUNNING) && topic !== "plugs and wells");
+}
+
 /** Like things that come off at several places, as one. */
 export interface Off {
   readonly say: string;
@@ -137,6 +152,18 @@ export function toldOutcomes(outcomes: readonly CheckOutcome[]): readonly CheckO
 }
 
 const WORTH_TELLING = 0.005;
+
+/** Answers in the order in which a check asks for them: its questions one after the other, each at one place after the other. */
+export function asAsked(
+  answers: readonly Finding[],
+  yields: readonly string[],
+  cylinders: readonly CylinderName[],
+): readonly Finding[] {
+  const place = ({ finding, cylinder }: Finding): number =>
+    yields.indexOf(finding) * (cylinders.length + 1) +
+    (cylinder === undefined ? 0 : cylinders.indexOf(cylinder));
+  return [...answers].sort((a, b) => place(a) - place(b));
+}
 
 /** Minutes of the steps that still stand in the case: what was taken back has cost nothing. */
 export function spentMinutes(

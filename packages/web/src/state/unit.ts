@@ -2,7 +2,7 @@
 // typed is in another. Kept on the device, not in the case.
 import { convert, type Unit } from "@half-order/core";
 import { computed, signal } from "@preact/signals";
-import { inUnits, UNITS_KEY } from "./figure.ts";
+import { inUnits } from "./figure.ts";
 
 /** By quantity the units to choose from; the first is the one in which documents hold it. */
 export const UNITS = {
@@ -27,6 +27,8 @@ const DECIMALS: Readonly<Partial<Record<Unit, number>>> = {
   bar: 2,
 };
 
+/** Under which name the device keeps what was chosen. */
+const KEY = "half-order.units";
 const chosen = signal<UnitChoice | undefined>(undefined);
 /** False once the device has refused to keep the choice. */
 export const areUnitsKept = signal(true);
@@ -39,7 +41,7 @@ export function chooseUnit(quantity: Quantity, unit: UnitChoice[Quantity]): void
   const next = { ...units.value, [quantity]: unit };
   chosen.value = next;
   try {
-    localStorage.setItem(UNITS_KEY, JSON.stringify(next));
+    localStorage.setItem(KEY, JSON.stringify(next));
     areUnitsKept.value = true;
   } catch {
     // Said in the panel: the choice holds until the page is closed.
@@ -59,9 +61,11 @@ export function usualUnits(locale: string): UnitChoice {
     pressure: "bar",
     temperature: "°C",
   };
-  if (region === "GB") return { ...metric, distance: "mi", pressure: "psi" };
+  const byMile = { ...metric, distance: "mi" } as const;
+  if (region === "LR" || region === "MM") return byMile;
+  if (region === "GB") return { ...byMile, pressure: "psi" };
   if (region !== "US") return metric;
-  return { gap: "thou", torque: "lb·ft", distance: "mi", pressure: "psi", temperature: "°F" };
+  return { ...byMile, gap: "thou", torque: "lb·ft", pressure: "psi", temperature: "°F" };
 }
 
 /** A choice as it was kept; units that are not (or no longer) known are left to the region. */
@@ -85,7 +89,7 @@ export function readUnits(text: string | null, locale: string): UnitChoice {
 
 function kept(): UnitChoice {
   try {
-    return readUnits(localStorage.getItem(UNITS_KEY), navigator.language);
+    return readUnits(localStorage.getItem(KEY), navigator.language);
   } catch {
     // A device that keeps nothing still has a region.
     return usualUnits(navigator.language);

@@ -28,6 +28,7 @@ export function setOpen(ids: readonly string[]): void {
 
 /** Everything is back on. */
 export function closeUp(): void {
+  if (work.value.open.length === 0) return;
   changeWork(() => ({ open: [] }));
 }
 

@@ -14,17 +14,7 @@ export function decides({ flip, without }: Pick<Carrying, "flip" | "without">): 
   return without !== undefined || Math.abs(flip?.moveDb ?? Number.MAX_VALUE) <= FAR_DB;
 }
 
-/** The same answers, those first that could bring another part to the first place, and not the same part once more. */
-export function rivalsFirst(
-  answers: readonly Carrying[],
-  isSamePart: (key: string) => boolean,
-): readonly Carrying[] {
-  const isOfPart = ({ flip, without }: Carrying): boolean =>
-    [flip?.first, without].every((key) => key === undefined || isSamePart(key));
-  return [...answers.filter((each) => !isOfPart(each)), ...answers.filter(isOfPart)];
-}
-
-/** A first place that goes in one of ten small shakes is fair; in more than one of four, loose. */
+/** A first part that goes in one of ten small shakes is fair; in more than one of four, loose. */
 export function verdictOf({ first }: Pick<Stability, "first">): keyof typeof SURE.verdict {
   if (first >= 0.9) return "firm";
   return first >= 0.75 ? "fair" : "loose";

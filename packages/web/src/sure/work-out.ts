@@ -7,6 +7,7 @@ import type {
   NamedFlip,
   OrderCandidate,
   Problem,
+  RankedFault,
   Ranking,
   Sensitivity,
   Stability,
@@ -23,9 +24,9 @@ export interface Carrying {
   readonly cylinder?: CylinderName;
   /** Decibans that the first fault would lose without it; missing where it says nothing of that. */
   readonly carriesDb?: number;
-  /** The least that a number of it must be wrong for another fault to come first; none: no value does. */
+  /** The least that a number of it must be wrong for another part to come first; none: no value does. */
   readonly flip?: NamedFlip;
-  /** `fault@place` that comes first without this answer, where that is another. */
+  /** `fault@place` that comes first without this answer, where that is of another part. */
   readonly without?: string;
 }
 
@@ -35,7 +36,7 @@ export interface Sureness {
   readonly done: number;
   /** The ranking that it is about. */
   readonly ranking?: Ranking;
-  /** The two that lead, as `fault@place`; of the likeliest engine where it is not wholly known. */
+  /** The two parts that lead, each by its likeliest fault, as `fault@place`; of the likeliest engine where it is not wholly known. */
   readonly leading?: readonly string[];
   /** Of an engine that is not wholly known: the firing order that is taken. */
   readonly order?: OrderCandidate;
@@ -110,7 +111,8 @@ export async function workOut(
     const left = about.findings.filter((given) => !isSame(given, answer));
     const other = (await ask({ ...about, findings: left, tolerance: ROUGH })).ranking;
     const [before, after] = [firstOf(ranking), other && firstOf(other)];
-    if (after !== undefined && after !== before) answers[i] = { ...answer, without: after };
+    if (after && after.component !== before?.component)
+      answers[i] = { ...answer, without: keyOf(after) };
     add({ answers: weakestFirst(answers) }, i + 4);
   }
   const shaken = await ask({ ...about, advice: { kind: "sensitivity", shakes: SHAKES } });
@@ -148,8 +150,9 @@ function orderOf({ orders = [] }: Ranking): Pick<Sureness, "order"> {
   return order ? { order } : {};
 }
 
-function firstOf({ ranking: [first] }: Ranking): string | undefined {
-  return first && keyOf(first);
+/** The likeliest fault of the likeliest part. */
+export function firstOf({ components: [first], ranking }: Ranking): RankedFault | undefined {
+  return ranking.find(({ component }) => component === first?.component);
 }
 
 function faultOf(key: string): { readonly fault: string; readonly place: string } {

@@ -35,6 +35,7 @@ export const MORE = {
   engine: "Change the engine",
   hand: "What you have at hand",
   lesson: "Break a part and watch",
+  practice: "Look for a hidden fault",
   glossary: "Words of the trade",
   anew: "Another case",
 };

@@ -6,12 +6,12 @@ import type {
   SimulatedRegimeName,
 } from "@half-order/core/physics";
 
-const kV = (volts: number): string => `${(volts / 1000).toFixed(1)} kV`;
+export const kV = (volts: number): string => `${(volts / 1000).toFixed(1)} kV`;
 /** A leak is told as a round hole of its area: everybody has seen holes, in any unit. */
 const hole = (area: number, length: (metres: number) => string): string =>
   `the leak is as wide as a hole of ${length(2 * Math.sqrt(area / Math.PI))}`;
 const cylinder = (who: string, n: number): string => `${n === 1 ? "Cylinder" : "Cylinders"} ${who}`;
-const percent = (share: number): string =>
+export const percent = (share: number): string =>
   share > 0 && share < 0.01
     ? `${Math.max(0.1, share * 100).toFixed(1)} %`
     : `${Math.round(share * 100)} %`;
@@ -44,6 +44,8 @@ export const LESSON = {
     "Control units differ: made-up ones with other limits read the same drive.",
     "Coils, dwell and electrodes are those of handbooks, one set for each kind of ignition.",
   ],
+
+  practice: "Let the page hide a fault, and look for it",
 
   engine: "Engine",
   caseEngine: (name: string): string => `Of the open case: ${name}`,
@@ -115,7 +117,9 @@ export const LESSON = {
   } satisfies Record<SimulatedFaultId, string>,
   again: "Break it in another size",
   againHelp:
-    "Each time it is another engine of the kind: coil and plugs differ from the last one as sound ones do, so a wider gap may for once miss less.",
+    "Each time it is another engine of the kind: coil and plugs differ from the last one as sound ones do.",
+  /** Only of gaps: the voltage that they ask for grows with them, that of the coil is another each time. */
+  againGap: "So a wider gap may for once miss less.",
 
   working: "Breaking it and driving …",
   broke: "This could not be worked out",
@@ -182,6 +186,7 @@ export const LESSON = {
     wet: "Climbing, in rain",
     bumps: "Bad road",
   } satisfies Record<SimulatedRegimeName, string>,
+  inRegime: (regime: string): string => `As it is now: ${regime.toLowerCase()}.`,
   mostLost: "most is lost here",
   none: "no cylinder misses more than a sound one does",
   all: "all cylinders miss now and then",
@@ -274,75 +279,4 @@ export const LESSON = {
   stopHear: "Stop the sound",
   hearHelp:
     "One beat for each stroke that burns, at idle speed. It is the rhythm that is true, not the sound.",
-
-  circuit: "The current through both plugs",
-  circuitLead:
-    "A double coil has no end at ground: its current runs through one plug, over the head and back through the other. So it crosses both gaps, and one of them always from the wrong side.",
-  toFire: (name: string): string => `${name} is to fire`,
-  noPair: "On this engine no coil has two plugs.",
-  winding: "coil",
-  head: "head",
-  stroke: {
-    compression: "compressed charge",
-    exhaust: "exhaust",
-  },
-  centre: {
-    positive: "with its centre electrode positive",
-    negative: "with its centre electrode negative",
-  },
-  strokeShort: { compression: "compression", exhaust: "exhaust" },
-  centreShort: { positive: "+ centre", negative: "− centre" },
-  passedBy: "passed by",
-  kilovolts: (v: number | undefined): string => (v === undefined ? "way broken" : kV(v)),
-  inRegime: (regime: string): string => `As it is now: ${regime.toLowerCase()}.`,
-  leg: {
-    sound: (v: number | undefined): string => `needs ${kV(v ?? 0)}`,
-    shorted: (): string => "the current passes the gap by",
-    open: (v: number | undefined): string =>
-      v === undefined ? "the way is broken and nothing jumps it" : `needs ${kV(v)} with the break`,
-  },
-  legSays: (name: string, stroke: string, centre: string, says: string, spark: string): string =>
-    `Plug ${name}, in ${stroke}, ${centre}: ${says}; ${spark}.`,
-  sparks: "it sparks",
-  noSpark: "no spark",
-  share: (of: number): string => `${percent(of)} of the voltage falls here.`,
-  together: (needed: number, available: number, isEnough: boolean): string =>
-    `Both together need ${kV(needed)}; the coil can give ${kV(available)}${isEnough ? "." : ": too little, and neither sparks."}`,
-  noLoop: (available: number): string =>
-    `Nothing closes the loop: the coil's ${kV(available)} reach neither plug.`,
-  bothJump:
-    "A break in one leg lies in the loop of both plugs: the coil must jump it whichever of them is to fire. The plug with its centre electrode positive needs more, so that one may miss more even when the break is in the other leg.",
-  silent: (n: number): string =>
-    `In ${n} of 100 cycles the coil itself stays silent, and neither plug sparks. What follows is of a coil at work.`,
-
-  voltage: "Voltage needed, voltage there",
-  voltageLead:
-    "A bench of its own, with a sound coil and plug whatever is broken above, and sliders to make them worse. A wider gap and a denser charge need more volts; a weak coil or a low battery gives less. Where the lines cross, the spark fails.",
-  gap: "Gap",
-  load: "Pressure in the intake (load)",
-  strength: "Energy of the coil",
-  supply: "Battery",
-  strengthIs: percent,
-  supplyIs: (v: number): string => `${v.toFixed(1)} V`,
-  fineWire: "Centre electrode of fine wire",
-  reversed: "Centre electrode positive",
-  needs: (low: number, high: number): string =>
-    `The plug needs ${kV(low)} to ${kV(high)}: two published formulas, and the truth lies about between.`,
-  inSeries: {
-    rotor: (v: number) => `The gap of the rotor takes ${kV(v)} more.`,
-    companion: (v: number) => `The companion's plug, in exhaust, takes ${kV(v)} more.`,
-  },
-  gives: (v: number): string => `The coil can give ${kV(v)}.`,
-  fire: {
-    yes: "It fires.",
-    either: "It may fire or fail: the formulas disagree here.",
-    no: "It fails.",
-  },
-  failsFrom: (gap: string): string =>
-    `With everything else as set, it fails from a gap of ${gap} on.`,
-  failsNever: (most: string): string =>
-    `With everything else as set, no gap up to ${most} surely fails.`,
-  firesTo: (gap: string): string => `It surely fires up to a gap of ${gap}.`,
-  firesNever: "At no gap does it surely fire.",
-  chartThere: "there",
 } as const;

@@ -13,5 +13,5 @@ export const FIGURE = {
 export const COUNTS = {
   label: (name: string): string => `Cylinder ${name}`,
   use: "Use these counts",
-  empty: "A field left empty counts as 0.",
+  empty: "What the reader shows. Once a field is filled, one left empty counts as 0.",
 };

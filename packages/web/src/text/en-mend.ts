@@ -29,10 +29,9 @@ export const STEP = {
   allOn: "All is back on",
   openNow: (n: number): string => (n === 1 ? "1 thing is off now." : `${n} things are off now.`),
   outcomes: "What each result would mean",
-  outcomesHelp: "How likely it is, and what would then come first.",
+  outcomesHelp: "How likely it is, and what would then come next.",
   anythingElse: "Anything else",
   rarer: (n: number): string => (n === 1 ? "1 rarer result" : `${n} rarer results`),
-  thenFirst: (name: string, chance: string): string => `then first: ${name}, ${chance}`,
   steps: "How",
   found: "What did you find?",
   foundAt: (count: number, names: string): string =>
@@ -59,6 +58,7 @@ export const STEP = {
   withheld: "Not offered",
   why: {
     tool: "its tool is not at hand",
+    spare: "would settle it; no good part to try is at hand",
     skill: "it asks for more practice",
     place: "not at this place",
     rest: "the engine must stay off",

@@ -34,7 +34,7 @@ export const DEMO = {
 
 export const HAND = {
   title: "What you have at hand",
-  help: "Checks and repairs are then chosen to suit. While nothing is ticked under a question, nothing is ruled out by it.",
+  help: "Checks and repairs are then chosen to suit. While nothing is ticked under a question, nothing is ruled out by it, but a spare rail or pack to try.",
   where: "Where is the car?",
   places: {
     roadside: "At the roadside",

@@ -5,8 +5,10 @@ export const SURE = {
   working: "Working it out …",
   progress: "How much of it is worked out",
   done: "All is worked out.",
-  first: (name: string, chance: string): string => `First: ${name}, ${chance}.`,
-  second: (name: string, chance: string): string => `Next to it: ${name}, ${chance}.`,
+  first: (name: string, chance: string, part?: string): string =>
+    `First: ${name}, ${chance}${part === undefined ? "" : `; that part in whatever way, ${part}`}.`,
+  second: (name: string, chance: string, part?: string): string =>
+    `Next to it: ${name}, ${chance}${part === undefined ? "" : `; that part in whatever way, ${part}`}.`,
   nothingYet:
     "No answer is given yet. What follows is about the order in which such engines come in.",
   nothingFits: (chance: string): string =>
@@ -20,10 +22,11 @@ export const SURE = {
   shakenBody: (times: number): string =>
     `The weights are estimates, and many may be off by half or by double. Here all of them were shaken by chance, ${times} times at each strength.`,
   shakenKin:
-    "What else may have failed in the same part, or at another place of it, counts as another first place here.",
+    "The first place stays as long as the same part holds it, whatever has failed in it: what must be done may well stay the same.",
   strength: (times: string): string => `Each off by a factor of about ${times}`,
   stays: (n: number, of: number): string => `the first place stays in ${n} of ${of}`,
-  three: (n: number, of: number): string => `the same three lead in ${n} of ${of}`,
+  oneFault: (n: number, of: number): string => `the likeliest single fault in ${n} of ${of}; `,
+  three: (n: number, of: number): string => `the same three parts lead in ${n} of ${of}`,
   /** From how often the first place stays when it is shaken a little. */
   verdict: {
     firm: "The first place stands firm against small errors of the weights.",
@@ -34,16 +37,12 @@ export const SURE = {
 
   weakest: "The weakest link",
   most: "Carries the most",
-  samePart: (first: string): string =>
-    `An error in it could bring “${first}” to the first place. It is the same part: what must be done may well stay the same.`,
-  bothSame: (name: string, chance: string): string =>
-    `The same part, and so no rival: ${name}, ${chance}.`,
   carries: "What the first place hangs on",
   carriesBody:
     "Each answer with the decibans (dB) that the first place would lose without it, the most delicate answer first; minus speaks against it. 3 dB are twice the odds, 10 dB ten times.",
   notTheColumn:
     "In the column under “Because” the same answers have other figures: there each counts on top of those before it, so that the column adds up. Here each is taken away alone while all others stay; of two answers that say the same, either can then go at little loss.",
-  none: "No single answer carries it: none of their weights, however wrong, would change the first place.",
+  none: "No single answer carries it: none of their weights, however wrong, would bring another part to the first place.",
   holds: (db: string): string => `${db} dB`,
   speaksNot: "says nothing of it",
   off: (db: string, times: string): string => `May be off by ${db} dB, ${times} times the odds.`,
@@ -60,7 +59,7 @@ export const SURE = {
   idle: (n: number): string =>
     n === 1 ? "1 answer that does not decide it" : `${n} answers that do not decide it`,
   idleBody:
-    "No error in one of their weights, up to a factor of a thousand, would change the first place, nor would taking one of them back.",
+    "No error in one of their weights, up to a factor of a thousand, would bring another part to the first place, nor would taking one of them back.",
 
   common: "How common the faults are",
   commonBody: "Before any answer, each fault has a share of what such engines come in with.",
@@ -71,7 +70,7 @@ export const SURE = {
   commonerItself: (fault: string, times: string): string =>
     `“${fault}” would be first if it were ${times} times as common.`,
   commonFirm:
-    "It would have to be wrong by more than a factor of a thousand to change the first place.",
+    "It would have to be wrong by more than a factor of a thousand to bring another part to the first place.",
 
   estimates:
     "This tells how far the ranking leans on single numbers, not whether it is right. A check tells that; the vehicle maker's manual and licensed technicians overrule this page.",

@@ -25,6 +25,7 @@ export function OtherLinks(): VNode {
     <ul class="links">
       <Way to={at("hand")} say={MORE.hand} />
       <Way to={at("lesson")} say={MORE.lesson} />
+      <Way to={at("practice")} say={MORE.practice} />
       <Way to={at("glossary")} say={MORE.glossary} />
       <Way to={at("cases")} say={START.cases} />
       <Way to={at()} say={MORE.anew} />

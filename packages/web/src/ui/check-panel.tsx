@@ -15,6 +15,8 @@ import { Cautions } from "./caution.tsx";
 import { Heading, Under } from "./heading.tsx";
 import { Meaning } from "./meaning.tsx";
 import { Dashed } from "./option.tsx";
+// Steps and answers hold figures.
+import "../state/unit.ts";
 
 function CheckFacts({ check }: { check: CheckRow }): VNode {
   const facts = [

@@ -1,11 +1,11 @@
-// What each result would mean, before the check is made: the leader if it came out so.
+// What each result would mean, before the check is made: what would come next if it came out so.
 import type { CylinderName, FindingRow, Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
 import { rankingIf } from "../state/thinking.ts";
 import { QUESTION, RANKING } from "../text/en.ts";
 import { CHECK } from "../text/en-check.ts";
-import { chanceText } from "./chance.tsx";
+import { sayThen } from "./then.ts";
 
 export interface MeaningProps {
   readonly row: FindingRow;
@@ -15,9 +15,13 @@ export interface MeaningProps {
   readonly where: string | undefined;
 }
 
+/** One question after the other: the thread drops what it is asked when it is asked anew. */
+let lane: Promise<unknown> = Promise.resolve();
+
 /** Worked out when it is opened; only for findings with single answers. */
 export function Meaning({ row, cylinder, where }: MeaningProps): VNode | null {
   const [meant, setMeant] = useState<ReadonlyMap<string, Ranking | undefined>>(new Map());
+  const [isBroken, setBroken] = useState(false);
   const answers = answersOf(row);
   if (answers.length === 0) return null;
   const open = async (): Promise<void> => {
@@ -27,28 +31,33 @@ export function Meaning({ row, cylinder, where }: MeaningProps): VNode | null {
       setMeant(next);
     }
   };
+  const queue = (): void => {
+    lane = lane.then(open).then(
+      () => setBroken(false),
+      () => setBroken(true),
+    );
+  };
+  const missing = isBroken ? CHECK.notWeighed : RANKING.weighing;
   return (
     <details
       class="meaning"
       onToggle={(event) => {
-        if (event.currentTarget.open) void open();
+        if (event.currentTarget.open) queue();
       }}
     >
       <summary>
-        {CHECK.mean}
-        {where !== undefined && CHECK.meanAt(where)}
+        <h4>
+          {CHECK.mean}
+          {where !== undefined && CHECK.meanAt(where)}
+        </h4>
       </summary>
       <dl>
         {answers.map(([answer, say]) => {
-          const first = meant.get(answer)?.ranking[0];
+          const leader = meant.get(answer)?.ranking[0];
           return (
             <div key={answer} class="fact">
               <dt>{say}</dt>
-              <dd>
-                {first
-                  ? CHECK.thenFirst(first.name, chanceText(first.probability))
-                  : RANKING.weighing}
-              </dd>
+              <dd>{sayThen([{ finding: row.id, answer }], leader) ?? missing}</dd>
             </div>
           );
         })}

@@ -98,7 +98,10 @@ function CountsAnswerer({ engine, given, draft, onAnswer }: AnswererProps): VNod
         ))}
       </div>
       <p class="help">{COUNTS.empty}</p>
-      <Finish onClick={() => onAnswer(counts())}>{COUNTS.use}</Finish>
+      {/* Before anything is typed there is nothing to note: nobody has read a row of zeros. */}
+      {texts.some((text) => text !== "") && (
+        <Finish onClick={() => onAnswer(counts())}>{COUNTS.use}</Finish>
+      )}
     </div>
   );
 }

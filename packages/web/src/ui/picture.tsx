@@ -11,6 +11,7 @@ import { list, PICTURE } from "../text/en.ts";
 import { DIAL } from "../text/en-picture.ts";
 import { AtMark } from "./at-mark.tsx";
 import { chanceText } from "./chance.tsx";
+import { Invented } from "./invented.tsx";
 import { usePointing } from "./pointing.ts";
 
 /** The firing dial of the open case, and what sits at a mark of it that was tapped. */
@@ -25,6 +26,7 @@ function DialPicture(): VNode | null {
         <p class="caption">{PICTURE.dial}</p>
         {engines.value.length > 1 && <Vague engine={engine} />}
         <InWords engine={engine} />
+        <Invented of={engine.profile} isCaption />
       </section>
       <AtMark />
     </>

@@ -5,7 +5,7 @@ import { plan } from "../state/advice.ts";
 import { checkRow, findingRow } from "../state/catalogue.ts";
 import { drive } from "../state/drive.ts";
 import { stepsOf } from "../state/prose.ts";
-import { keyAt, keyOfStep, offInShort, toldOutcomes } from "../state/step.ts";
+import { asAsked, keyAt, keyOfStep, offInShort, toldOutcomes } from "../state/step.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { setOpen } from "../state/work.ts";
 import { list } from "../text/en.ts";
@@ -17,6 +17,7 @@ import { chanceText } from "./chance.tsx";
 import { Heading } from "./heading.tsx";
 import { Ordered, Part } from "./repair-part.tsx";
 import { CheckResults } from "./step-results.tsx";
+import { sayThen } from "./then.ts";
 
 interface StepCheckProps {
   /** Id of the check. */
@@ -95,7 +96,7 @@ export function StepFacts({ step, label }: StepFactsProps): VNode {
   );
 }
 
-/** At which cylinders; nothing where it concerns the whole engine, as a connector that feeds all does. */
+/** At which cylinders; nothing where it concerns the whole engine, as a connector or a coil that serves all does. */
 export function sayPlace({
   check,
   cylinders,
@@ -105,9 +106,9 @@ export function sayPlace({
   if (!engine || cylinder === undefined) return [];
   const rows = (checkRow(check)?.yields ?? []).flatMap((id) => findingRow(id) ?? []);
   const placed = rows.filter(({ scope }) => scope !== "engine");
-  const isConnector = placed.every(({ scope }) => scope === "connector");
   const [row] = placed;
-  const fed = row && isConnector ? servedBy(engine, row.scope, cylinder) : undefined;
+  const isShared = placed.every(({ scope }) => scope !== "cylinder" && scope === row?.scope);
+  const fed = row && isShared ? servedBy(engine, row.scope, cylinder) : undefined;
   const names = fed?.map((c) => engine.names[c] ?? c) ?? cylinders;
   if (names.length === engine.names.length) return [];
   return [STEP.cylinders(names.length, list(names))];
@@ -142,22 +143,25 @@ function Outcomes({ of, depth }: { of: NextCheck; depth: 1 | 2 }): VNode | null 
   const told = toldOutcomes(of.outcomes);
   const rarer = told.slice(SHOWN);
   if (told.length === 0) return null;
-  const line = (outcome: NextCheck["outcomes"][number]): VNode => (
-    <div key={JSON.stringify(outcome.answers)} class="fact">
-      <dt>
-        {outcomeLines(outcome.answers, findingRow).map(({ asked, answer }) => (
-          <span key={`${asked} ${answer}`} class="outcome">
-            {asked && <small>{asked}</small>}
-            {answer}
-          </span>
-        ))}
-        <b>{chanceText(outcome.probability)}</b>
-      </dt>
-      {outcome.leader && (
-        <dd>{STEP.thenFirst(outcome.leader.name, chanceText(outcome.leader.probability))}</dd>
-      )}
-    </div>
-  );
+  const yields = checkRow(of.check)?.yields ?? [];
+  const line = ({ answers: given, probability, leader }: NextCheck["outcomes"][number]): VNode => {
+    const answers = asAsked(given, yields, of.cylinders);
+    const then = sayThen(answers, leader);
+    return (
+      <div key={JSON.stringify(answers)} class="fact">
+        <dt>
+          {outcomeLines(answers, findingRow).map(({ asked, answer }) => (
+            <span key={`${asked} ${answer}`} class="outcome">
+              {asked && <small>{asked}</small>}
+              {answer}
+            </span>
+          ))}
+          <b>{chanceText(probability)}</b>
+        </dt>
+        {then && <dd>{then}</dd>}
+      </div>
+    );
+  };
   return (
     <Part title={STEP.outcomes} depth={depth}>
       <p class="help">{STEP.outcomesHelp}</p>

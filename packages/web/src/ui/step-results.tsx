@@ -17,9 +17,17 @@ import { findingRow } from "../state/catalogue.ts";
 import { draftKey } from "../state/draft.ts";
 import { inUnits } from "../state/figure.ts";
 import { at, goTo } from "../state/route.ts";
-import { checkAddress, givenTo, keyOfLook, keyOfStep, type Look, looksOf } from "../state/step.ts";
+import {
+  checkAddress,
+  givenTo,
+  keyOfLook,
+  keyOfStep,
+  type Look,
+  looksOf,
+  wasRun,
+} from "../state/step.ts";
 import { type Disagreement, disagreement } from "../state/tried.ts";
-import { setOpen, spend } from "../state/work.ts";
+import { closeUp, setOpen, spend } from "../state/work.ts";
 import { sayAnswer } from "../text/answer.ts";
 import { list } from "../text/en.ts";
 import { STEP } from "../text/en-mend.ts";
@@ -55,6 +63,7 @@ export function CheckResults({
   const note = (look: Look, answer: Finding["answer"]): void => {
     asOneStep(() => {
       if (planned && open.length === looks.length) begin(planned, look);
+      if (wasRun(check, look.row)) closeUp();
       // An earlier answer to the same question is taken the place of.
       const given = givenTo(look, findings.value, engine);
       giveAnswer(look.row.id, answer, given?.cylinder ?? look.cylinder);
@@ -112,7 +121,7 @@ function rowsOf(check: CheckRow, { profile }: Engine): readonly FindingRow[] {
   });
 }
 
-/** With its first answer a check has cost its minutes, and what came off for it is off. */
+/** With its first answer a check has cost its minutes, and what came off for it is off until the engine runs. */
 function begin(step: NextCheck, { row, cylinder }: Look): void {
   const shownBy = { finding: row.id, ...(cylinder === undefined ? {} : { cylinder }) };
   spend({ step: keyOfStep(step), minutes: step.minutes, shownBy });

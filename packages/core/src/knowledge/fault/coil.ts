@@ -352,7 +352,7 @@ export const COIL: readonly Fault[] = [
       { finding: "trigger", gives: { flashes: 0.97 } },
     ],
     wears: [{ fault: "brush.worn", times: 2 }],
-    firstCheck: "check.spark-both",
+    firstCheck: "check.spark-one",
     mend: "Renew the coil with the listed type; check plug gaps, cap and rotor.",
   },
 ];

@@ -13,7 +13,7 @@ export const COMPLAINT = [
     options: {
       "shakes-at-idle": { say: "Shakes at idle", chance: 0.32 },
       "jerks-under-load": { say: "Jerks or stumbles when pulling", chance: 0.2 },
-      shakes: { say: "Shakes; when was not told", chance: 0.08 },
+      shakes: { say: "Shakes", more: "can't say when", chance: 0.08 },
       "lacks-power": { say: "Runs, but without power", chance: 0.12 },
       "cuts-out": { say: "Cuts out for moments", chance: 0.07 },
       stalls: { say: "Stalls", chance: 0.07 },
@@ -123,7 +123,7 @@ export const COMPLAINT = [
       start: { say: "At a start", chance: 0.12 },
       "after-work": {
         say: "Right after work on the engine",
-        more: "within about 50 km of it",
+        more: "on one of the first drives after it",
         chance: 0.08,
       },
       "after-refuelling": { say: "After filling the tank", chance: 0.03 },

@@ -127,7 +127,7 @@ export const PLUG = [
   },
   {
     id: "boot.seat",
-    ask: "Does the boot or cable of this cylinder sit fully home?",
+    ask: "Does the boot of this cylinder sit fully home?",
     topic: "plugs and wells",
     kind: "choice",
     scope: "cylinder",

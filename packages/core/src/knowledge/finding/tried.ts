@@ -5,7 +5,7 @@ import type { FindingRow } from "../schema.ts";
 export const TRIED = [
   {
     id: "swap.plug",
-    ask: "Plug of this cylinder exchanged with one of another pair: the misfire …",
+    ask: "Plug of this cylinder exchanged with a good cylinder's: the misfire …",
     topic: "tried",
     kind: "choice",
     scope: "cylinder",

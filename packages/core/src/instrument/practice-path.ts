@@ -1,0 +1,213 @@
+// How did somebody look for a hidden fault, how would the library have, and where do the two ways part?
+import type { Next, NextCheck, NextRepair } from "../advice/advice.ts";
+import type { Engine } from "../engine/engine.ts";
+import { rank } from "../explain/rank.ts";
+import type { Finding, RepairDone } from "../knowledge/answer.ts";
+import { KNOWLEDGE } from "../knowledge/knowledge.ts";
+import type { CheckRow } from "../knowledge/schema.ts";
+import type { HiddenFault, HiddenTruth } from "./hidden-fault.ts";
+import {
+  checkedAct,
+  checkedRepair,
+  type PracticeAct,
+  type PracticeStep,
+  stepOffered,
+} from "./practice.ts";
+import { questionsOf } from "./simulated-look.ts";
+import { adviceFor } from "./simulated-rule.ts";
+import { checked, cureChance, doneOf, type Visit } from "./simulated-visit.ts";
+import { checkStep, repairStep } from "./visit-step.ts";
+
+/** A check, or a look at the ranking, and how probable the ranking held the true fault after it. */
+export type PathStep =
+  | (PracticeStep & { readonly kind: "check"; readonly belief: number })
+  | { readonly kind: "peek"; readonly belief: number };
+
+/** The first repair, and the chance that it cures what was hidden, 0 where it does not reach it. */
+export interface PathRepair extends PracticeStep {
+  readonly cures: number;
+}
+
+/** One way from the story to the first repair. */
+export interface Path {
+  readonly steps: readonly PathStep[];
+  readonly checkMinutes: number;
+  /** Left out where it was handed to somebody else. */
+  readonly repair?: PathRepair;
+  /** Of checks and repair. */
+  readonly minutes: number;
+}
+
+/** What one did where the ways part, and what the planner thought of it there. */
+export type PartingStep =
+  /** `worthMinutes`: what it was expected to save, its own taken off; left out where it was not weighed. */
+  | (PracticeStep & { readonly kind: "check"; readonly worthMinutes?: number })
+  /** `hoped`: the chance that it cures, as far as was known; left out where that was next to none. */
+  | (PracticeStep & { readonly kind: "repair"; readonly hoped?: number })
+  | { readonly kind: "call" };
+
+export interface Parting {
+  /** So many checks were the same, in the same order. */
+  readonly together: number;
+  readonly learner: PartingStep;
+  readonly library: PartingStep;
+}
+
+/** Both ways beside what was hidden. */
+export interface Comparison {
+  readonly truth: HiddenTruth;
+  /** How probable the ranking held the true fault after the story. */
+  readonly belief: number;
+  readonly learner: Path;
+  readonly library: Path;
+  /** Left out where they are the same to the end. */
+  readonly parting?: Parting;
+}
+
+/**
+ * Lays the way of somebody who looked and then chose a repair beside that of the planner, which starts from the
+ * same story and has the same at hand, up to its first repair. Throws an `InputError` when an act or the
+ * repair cannot be on this engine.
+ */
+export function comparePaths(
+  hidden: HiddenFault,
+  acts: readonly PracticeAct[],
+  wanted: RepairDone,
+): Comparison {
+  const { engine, truth, start } = hidden;
+  const learner = learnersWay(hidden, acts, wanted);
+  const library = librarysWay(hidden);
+  const parting = partingOf(engine, learner.taken, library.taken, library.said);
+  return {
+    truth,
+    belief: beliefIn(hidden, start.findings),
+    learner: learner.path,
+    library: library.path,
+    ...(parting ? { parting } : {}),
+  };
+}
+
+/** What was done, step by step, without looks at the ranking. */
+type Taken = readonly (NextCheck | NextRepair)[];
+
+interface Way {
+  readonly path: Path;
+  readonly taken: Taken;
+}
+
+function learnersWay(hidden: HiddenFault, acts: readonly PracticeAct[], wanted: RepairDone): Way {
+  const { engine, broken, start } = hidden;
+  const repaired = checkedRepair(engine, wanted);
+  const taken: NextCheck[] = [];
+  const steps: PathStep[] = [];
+  let now = start;
+  for (const act of acts) {
+    if (act.kind === "peek") {
+      steps.push({ kind: "peek", belief: beliefIn(hidden, now.findings) });
+      continue;
+    }
+    const { row, cylinders } = checkedAct(engine, act);
+    const check = checkStep(now, row, cylinders);
+    now = checked(now, broken, check);
+    taken.push(check);
+    steps.push(pathStep(hidden, check, now));
+  }
+  const repair = repairStep(now, repaired.row, repaired.at);
+  return { path: pathOf(hidden, steps, repair), taken: [...taken, repair] };
+}
+
+interface LibrarysWay extends Way {
+  /** What the planner said at each of its steps, and at the end. */
+  readonly said: readonly Next[];
+}
+
+function librarysWay(hidden: HiddenFault): LibrarysWay {
+  const taken: NextCheck[] = [];
+  const steps: PathStep[] = [];
+  const said: Next[] = [];
+  let now = hidden.start;
+  for (;;) {
+    const advice = adviceFor(now);
+    const { step } = advice;
+    if (step.kind !== "check") {
+      const repair = step.kind === "repair" ? step : undefined;
+      const path = pathOf(hidden, steps, repair);
+      return { path, taken: repair ? [...taken, repair] : taken, said: [...said, advice] };
+    }
+    const after = checked(now, hidden.broken, step);
+    if (after.findings.length === now.findings.length) {
+      now = { ...now, putOff: [...now.putOff, step.check] };
+      continue;
+    }
+    now = after;
+    said.push(advice);
+    taken.push(step);
+    steps.push(pathStep(hidden, step, now));
+  }
+}
+
+function pathStep(hidden: HiddenFault, check: NextCheck, after: Visit): PathStep {
+  const belief = beliefIn(hidden, after.findings);
+  return { kind: "check", ...stepOffered(hidden.engine, check), belief };
+}
+
+function pathOf(
+  { engine, broken }: HiddenFault,
+  steps: readonly PathStep[],
+  repair: NextRepair | undefined,
+): Path {
+  const checkMinutes = steps.reduce((sum, s) => sum + (s.kind === "check" ? s.minutes : 0), 0);
+  if (!repair) return { steps, checkMinutes, minutes: checkMinutes };
+  const cures = cureChance(engine, broken, doneOf(repair));
+  const done = { ...stepOffered(engine, repair), cures };
+  return { steps, checkMinutes, repair: done, minutes: checkMinutes + repair.minutes };
+}
+
+/** How probable the ranking holds the true fault, whatever else may be present. */
+function beliefIn({ engine, truth }: HiddenFault, findings: readonly Finding[]): number {
+  const { ranking } = rank(engine.profile, findings, { hypotheses: 0 });
+  const own = ranking.find(({ fault, place }) => fault === truth.fault && place === truth.place);
+  return own?.probability ?? 0;
+}
+
+/** Until there the findings are the same, so that what the planner said there is about both. */
+function partingOf(
+  engine: Engine,
+  learner: Taken,
+  library: Taken,
+  said: readonly Next[],
+): Parting | undefined {
+  const isSame = (i: number): boolean => keyOf(engine, learner[i]) === keyOf(engine, library[i]);
+  const longest = Math.max(learner.length, library.length);
+  const together = Array.from({ length: longest }, (_, i) => i).find((i) => !isSame(i));
+  if (together === undefined) return undefined;
+  const advice = said[together] as Next;
+  const told = (of: NextCheck | NextRepair | undefined): PartingStep => weighed(engine, of, advice);
+  return { together, learner: told(learner[together]), library: told(library[together]) };
+}
+
+function weighed(
+  engine: Engine,
+  of: NextCheck | NextRepair | undefined,
+  { step, checks, repairs }: Next,
+): PartingStep {
+  if (!of) return { kind: "call" };
+  const isIt = (each: NextCheck | NextRepair): boolean => keyOf(engine, each) === keyOf(engine, of);
+  const own = step.kind !== "call" && isIt(step) ? step : [...checks, ...repairs].find(isIt);
+  if (of.kind === "check") {
+    const worth = own?.kind === "check" ? { worthMinutes: own.worthMinutes } : {};
+    return { kind: "check", ...stepOffered(engine, of), ...worth };
+  }
+  const hoped = own?.kind === "repair" ? { hoped: own.cures } : {};
+  return { kind: "repair", ...stepOffered(engine, of), ...hoped };
+}
+
+/** Steps with one key are the same: what is looked at, or what is mended where. */
+function keyOf(engine: Engine, step: NextCheck | NextRepair | undefined): string | undefined {
+  if (!step) return undefined;
+  if (step.kind === "repair") return [step.repair, ...step.cylinders].join(" ");
+  const row = KNOWLEDGE.checks.find(({ id }) => id === step.check) as CheckRow;
+  const cylinders = step.cylinders.map((name) => engine.names.indexOf(name));
+  const keys = questionsOf(engine, row, cylinders).map(({ key }) => key);
+  return [step.check, ...keys.sort()].join(" ");
+}

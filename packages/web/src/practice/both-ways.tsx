@@ -1,0 +1,165 @@
+// What it was, and both ways beside one another: each check with its minutes, the first repair, and where they part.
+import type {
+  Comparison,
+  Parting,
+  PartingStep,
+  Path,
+  PathRepair,
+  PathStep,
+} from "@half-order/core/instrument";
+import type { VNode } from "preact";
+import { faultWords } from "../state/prose.ts";
+import { at } from "../state/route.ts";
+import { CHECK } from "../text/en-check.ts";
+import { sayMinutes } from "../text/en-mend.ts";
+import { PRACTICE } from "../text/en-practice.ts";
+import { Bar, chanceText } from "../ui/chance.tsx";
+import { Words } from "../ui/term.tsx";
+import { sayWhere } from "./log.tsx";
+import { engineId, hideAnother } from "./practice.ts";
+import { TakingFocus } from "./taking-focus.tsx";
+
+export function BothWays({ of }: { of: Comparison }): VNode {
+  const { truth, belief, learner, library, parting } = of;
+  const about = faultWords(truth.fault)?.about;
+  return (
+    <>
+      <section class="practice-part">
+        <TakingFocus level={2}>{PRACTICE.was}</TakingFocus>
+        <p class="practice-truth">{truth.name}</p>
+        {about && (
+          <p>
+            <Words text={about} />
+          </p>
+        )}
+        {learner.repair && <p>{sayReach(learner.repair)}</p>}
+        <p>
+          <a class="act-link" href={at("lesson", engineId.value, truth.fault, truth.place)}>
+            {PRACTICE.watch}
+          </a>
+        </p>
+      </section>
+      <section class="practice-part">
+        <h2>{PRACTICE.ways}</h2>
+        <p class="help">{PRACTICE.waysHelp}</p>
+        <div class="practice-ways">
+          <Way name={PRACTICE.yours} of={learner} before={belief} />
+          <Way name={PRACTICE.library} of={library} before={belief} />
+        </div>
+      </section>
+      <Parted of={parting} />
+    </>
+  );
+}
+
+function sayReach({ name, cures }: PathRepair): string {
+  return cures > 0 ? PRACTICE.reaches(name, chanceText(cures)) : PRACTICE.misses(name);
+}
+
+function Way({ name, of, before }: { name: string; of: Path; before: number }): VNode {
+  const { steps, checkMinutes, repair, minutes } = of;
+  return (
+    <section class="practice-way">
+      <h3>{name}</h3>
+      <ol class="practice-steps">
+        <li>
+          <p>{PRACTICE.before}</p>
+          <Believed of={before} />
+        </li>
+        {steps.map((step, i) => (
+          // The same check may be made twice.
+          <Step key={i} of={step} />
+        ))}
+        <li>{repair ? <Repair of={repair} /> : <p>{PRACTICE.handed}</p>}</li>
+      </ol>
+      <dl class="practice-sums">
+        <div>
+          <dt>{PRACTICE.checksTook}</dt>
+          <dd>{CHECK.minutes(checkMinutes)}</dd>
+        </div>
+        {repair && (
+          <div>
+            <dt>{PRACTICE.allTook}</dt>
+            <dd>{CHECK.minutes(minutes)}</dd>
+          </div>
+        )}
+      </dl>
+    </section>
+  );
+}
+
+function Step({ of }: { of: PathStep }): VNode {
+  return (
+    <li>
+      {of.kind === "peek" ? (
+        <p>{PRACTICE.peeked}</p>
+      ) : (
+        <p>
+          {of.name}
+          <small>{[...sayWhere(of.cylinders), CHECK.minutes(of.minutes)].join(", ")}</small>
+        </p>
+      )}
+      <Believed of={of.belief} />
+    </li>
+  );
+}
+
+/** How probable the true fault was held. */
+function Believed({ of }: { of: number }): VNode {
+  return (
+    <div class="practice-believed">
+      <p>{PRACTICE.held(chanceText(of))}</p>
+      <Bar of={of} isLeader={false} />
+    </div>
+  );
+}
+
+function Repair({ of: { name, minutes, cures } }: { of: PathRepair }): VNode {
+  return (
+    <p>
+      {name}
+      <small>
+        {CHECK.minutes(minutes)},{" "}
+        {cures > 0 ? PRACTICE.cured(chanceText(cures)) : PRACTICE.notCured}
+      </small>
+    </p>
+  );
+}
+
+function Parted({ of }: { of: Parting | undefined }): VNode {
+  return (
+    <section class="practice-part">
+      <h2>{PRACTICE.part}</h2>
+      {of ? (
+        <>
+          <p>{PRACTICE.partAt(of.together)}</p>
+          <p>{sayParting(PRACTICE.did.learner, of.learner)}</p>
+          <p>{sayParting(PRACTICE.did.library, of.library)}</p>
+        </>
+      ) : (
+        <p>{PRACTICE.never}</p>
+      )}
+      <p class="help">{PRACTICE.doubt}</p>
+      <button type="button" class="option" onClick={() => hideAnother()}>
+        {PRACTICE.another}
+      </button>
+    </section>
+  );
+}
+
+/** Saved minutes below this are none. */
+const WORTH_TELLING = 1;
+
+function sayParting(who: string, step: PartingStep): string {
+  if (step.kind === "call") return PRACTICE.handed;
+  if (step.kind === "repair") {
+    const { hoped } = step;
+    const hope = hoped === undefined ? PRACTICE.notHoped : PRACTICE.hoped(chanceText(hoped));
+    return `${PRACTICE.doesMend(who, step.name)} ${hope}`;
+  }
+  const { worthMinutes } = step;
+  const did = PRACTICE.doesCheck(who, [step.name, ...sayWhere(step.cylinders)].join(", "));
+  if (worthMinutes === undefined) return `${did} ${PRACTICE.notWeighed}`;
+  const isWorth = worthMinutes >= WORTH_TELLING;
+  return `${did} ${isWorth ? PRACTICE.saves(sayMinutes(worthMinutes)) : PRACTICE.savesNothing}`;
+}

@@ -1,0 +1,75 @@
+// The words of practising: a hidden fault, what is asked and checked, and both ways beside one another.
+
+export const PRACTICE = {
+  title: "Look for a hidden fault",
+  lead: "A fault is hidden in a made-up engine. Read the story, check what you like, then say what you would mend. Afterwards your way stands beside that of this page.",
+  simulated:
+    "No real car: a physics model breaks the part and answers, and minutes and chances are estimates. Every tool lies ready, for you and for the page. The ranking stays out of sight, unless you look.",
+  engine: (name: string): string => `Engine: ${name}. Take another`,
+  another: "Hide another fault",
+  working: "Working it out …",
+  comparing: "Working out both ways …",
+  broke: "That did not work",
+
+  story: "What the owner tells",
+  storyHelp: "With what the code reader shows.",
+  log: "What you checked",
+  logNone: "Nothing yet.",
+  total: (minutes: string): string => `Checks so far: ${minutes}.`,
+  isKnown: "Nothing of it is news.",
+  sawNothing: "There was nothing to be seen.",
+  peek: "Look at the ranking",
+  peekHelp: "It costs nothing, and is noted on your way.",
+  peeked: "Looked at the ranking",
+  somewhere: (names: string, n: number): string =>
+    n === 1 ? `cylinder ${names}` : `cylinders ${names}`,
+
+  check: "Check something",
+  mend: "I would mend this",
+  mendHelp: "One repair: it ends the search and shows what it was.",
+  find: { check: "Find a check by a word", repair: "Find a repair by a word" },
+  found: (n: number): string => (n === 1 ? "1 found" : `${n} found`),
+  group: (tool: string, n: number): string => `With ${tool} (${n})`,
+  range: (least: number, most: string): string => `${least} to ${most}`,
+  allRepairs: (n: number): string => `All repairs, part by part (${n})`,
+  opens: (what: string): string => `First: ${what}.`,
+  how: "How",
+  act: { check: "Check it", repair: "Mend it" },
+  actAt: { check: "Check it at cylinder", repair: "Mend it at cylinder" },
+  together: "(what shares a coil is looked at together)",
+
+  was: "What it was",
+  reaches: (name: string, chance: string): string =>
+    `Your repair was: ${name}. It cures this with the chance: ${chance}.`,
+  misses: (name: string): string =>
+    `Your repair was: ${name}. It does not reach this, and the engine would miss as before.`,
+  ways: "Both ways",
+  waysHelp:
+    "After each step: how probable the ranking held the true fault, by what was known by then.",
+  held: (chance: string): string => `true fault: ${chance}`,
+  yours: "Yours",
+  library: "This page's",
+  before: "The story",
+  handed: "Hands it to somebody with more means.",
+  cured: (chance: string): string => `cures it: ${chance}`,
+  notCured: "does not cure it",
+  checksTook: "Checks",
+  allTook: "With the repair",
+
+  part: "Where the ways part",
+  never: "Nowhere: you did what the page would have done.",
+  partAt: (n: number): string =>
+    n === 0 ? "At once." : n === 1 ? "After the first check." : `After ${n} checks.`,
+  did: { learner: "You", library: "The page" },
+  doesCheck: (who: string, name: string): string => `${who}: ${name}.`,
+  doesMend: (who: string, name: string): string => `${who}: mend. ${name}.`,
+  saves: (minutes: string): string =>
+    `By what was known it was expected to save ${minutes}, its own taken off.`,
+  savesNothing: "By what was known it told little for its time.",
+  notWeighed: "By what was known it told so little that it was not weighed.",
+  hoped: (chance: string): string => `By what was known it would cure: ${chance}.`,
+  notHoped: "By what was known it would hardly cure.",
+  doubt:
+    "The page plans by chances that are estimates, and one hidden fault proves neither way the better one.",
+  watch: "Break this part and watch",
+};

@@ -1,0 +1,314 @@
+// A hidden fault: who looks for it, what that costs, and what the planner would have done from the same story.
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { next } from "../../packages/core/src/advice/next.ts";
+import { fits } from "../../packages/core/src/compile/fits.ts";
+import { shareOf } from "../../packages/core/src/compile/prior.ts";
+import { IGNITION_KINDS } from "../../packages/core/src/engine/profile.ts";
+import { allProfiles, profileById } from "../../packages/core/src/engine/profile-library.ts";
+import { rank } from "../../packages/core/src/explain/rank.ts";
+import { type HiddenFault, hideFault } from "../../packages/core/src/instrument/hidden-fault.ts";
+import {
+  type PracticeAct,
+  type PracticeCheck,
+  practise,
+} from "../../packages/core/src/instrument/practice.ts";
+import { comparePaths } from "../../packages/core/src/instrument/practice-path.ts";
+import type { Finding } from "../../packages/core/src/knowledge/answer.ts";
+import { FAULTS, KNOWLEDGE } from "../../packages/core/src/knowledge/knowledge.ts";
+import { TOOLS } from "../../packages/core/src/knowledge/tool.ts";
+import { InputError } from "../../packages/core/src/units/problem.ts";
+
+function engineOf(id: string) {
+  const profile = profileById(id);
+  if (!profile) throw new Error(`no profile ${id}`);
+  return profile;
+}
+
+const FOUR = engineOf("generic.i4.1342.coil-per-plug");
+/** One small engine of each kind of ignition. */
+const KINDS = IGNITION_KINDS.map((kind) => {
+  const found = allProfiles().find((each) => each.ignition === kind && each.cylinders === 4);
+  if (!found) throw new Error(`no four with ${kind}`);
+  return [kind, found] as const;
+});
+
+const seeds = fc.integer({ min: 0, max: 1_000_000 });
+const kinds = fc.constantFrom(...KINDS.map(([, profile]) => profile));
+
+function checksOf(hidden: HiddenFault, acts: readonly PracticeAct[]): readonly PracticeCheck[] {
+  return practise(hidden, acts).steps.filter((step) => step.kind === "check");
+}
+
+/** Every check that is offered, at its last place. */
+function everyCheck(hidden: HiddenFault): readonly PracticeAct[] {
+  return practise(hidden, []).checks.map(({ id, places }) => {
+    const [cylinder] = places.at(-1)?.cylinders ?? [];
+    return { kind: "check", check: id, ...(cylinder === undefined ? {} : { cylinder }) };
+  });
+}
+
+function problemsOf(act: () => unknown): readonly string[] {
+  try {
+    act();
+  } catch (error) {
+    if (error instanceof InputError) return error.problems.map(({ code }) => code);
+    throw error;
+  }
+  return [];
+}
+
+describe("what is hidden", () => {
+  it("is the same for the same seed, in the story and in every answer", () => {
+    fc.assert(
+      fc.property(kinds, seeds, (profile, seed) => {
+        const [a, b] = [hideFault(profile, seed), hideFault(profile, seed)];
+        expect(b.truth).toEqual(a.truth);
+        const acts = everyCheck(a).slice(0, 12);
+        expect(practise(b, acts)).toEqual(practise(a, acts));
+      }),
+      { seed: 4, numRuns: 5 },
+    );
+  });
+
+  it("is drawn by the shares of the catalogue, and no fault that such engines never have", () => {
+    const drawn = Array.from({ length: 80 }, (_, seed) => hideFault(FOUR, seed).truth.fault);
+    const share = (id: string): number => {
+      const row = FAULTS.find((fault) => fault.id === id);
+      return row ? shareOf(row, FOUR.ignition) : 0;
+    };
+    expect(drawn.filter((id) => share(id) === 0)).toEqual([]);
+    const often = drawn.filter((id) => share(id) >= 50).length;
+    const seldom = drawn.filter((id) => share(id) < 5).length;
+    expect(new Set(drawn).size).toBeGreaterThan(8);
+    expect(often).toBeGreaterThan(2 * seldom);
+  });
+
+  it("is told as an owner would tell it: the story is what the simulator's driver and reader have", () => {
+    const { broken, start, engine } = hideFault(FOUR, 11);
+    expect(start.findings.map(({ finding }) => finding)).toEqual(
+      broken.findings.map(({ finding }) => finding),
+    );
+    expect(start.findings).toContainEqual(broken.findings.find((each) => each.finding === "codes"));
+    expect(() => rank(engine.profile, start.findings)).not.toThrow();
+  });
+
+  it("wants a whole number", () => {
+    expect(problemsOf(() => hideFault(FOUR, 0.5))).toEqual(["seed-wrong"]);
+  });
+});
+
+describe("a check", () => {
+  it.each(KINDS)(
+    "of the catalogue can be asked on an engine with %s, each of them",
+    (_, profile) => {
+      const hidden = hideFault(profile, 3);
+      const acts = everyCheck(hidden);
+      const made = checksOf(hidden, acts);
+      const suited = KNOWLEDGE.checks.filter((row) => fits(hidden.engine, row));
+      expect(made.map(({ id }) => id)).toEqual(suited.map(({ id }) => id));
+      // One by one as well: what is known from the others does not answer in their place.
+      const silent = acts.filter((act) => checksOf(hidden, [act])[0]?.shows.length === 0);
+      expect(silent).toEqual([]);
+      const findings = made.flatMap(({ shows }) => shows);
+      expect(() => rank(profile, [...hidden.start.findings, ...findings])).not.toThrow();
+    },
+  );
+
+  it("is one of some engine, each of the catalogue", () => {
+    const suited = KINDS.flatMap(([, profile]) => {
+      const { engine } = hideFault(profile, 3);
+      return KNOWLEDGE.checks.filter((row) => fits(engine, row)).map(({ id }) => id);
+    });
+    const all = KNOWLEDGE.checks.map(({ id }) => id);
+    expect(all.filter((id) => !suited.includes(id))).toEqual([]);
+  });
+
+  it("shows what the simulator answers, whatever was asked before", () => {
+    fc.assert(
+      fc.property(kinds, seeds, fc.integer({ min: 0, max: 60 }), (profile, seed, skip) => {
+        const hidden = hideFault(profile, seed);
+        const acts = everyCheck(hidden);
+        const act = acts[skip % acts.length] as PracticeAct;
+        const alone = checksOf(hidden, [act])[0] as PracticeCheck;
+        const last = checksOf(hidden, [...acts.slice(0, 5), act]).at(-1) as PracticeCheck;
+        const others = acts.slice(0, 5).flatMap((before) => checksOf(hidden, [before])[0]?.shows);
+        const told = [...hidden.start.findings, ...others];
+        for (const { finding, answer, cylinder } of last.shows) {
+          const isTold = told.some((each) => each?.finding === finding);
+          const index = hidden.engine.names.indexOf(cylinder ?? "");
+          const seen = hidden.broken.observeCheck(finding, index < 0 ? undefined : index);
+          if (!isTold) expect(answer).toEqual(seen);
+        }
+        expect(last.shows.map(({ answer }) => answer)).toEqual(
+          alone.shows.map(({ answer }) => answer),
+        );
+      }),
+      { seed: 9, numRuns: 12 },
+    );
+  });
+
+  it("costs its minutes each time, and what is off already costs nothing more", () => {
+    const hidden = hideFault(FOUR, 5);
+    const act: PracticeAct = { kind: "check", check: "check.plugs-out", cylinder: 2 };
+    const { steps, minutes } = practise(hidden, [act, act]);
+    const [first, again] = steps as readonly PracticeCheck[];
+    const row = KNOWLEDGE.checks.find(({ id }) => id === "check.plugs-out");
+    expect(again?.minutes).toBe(row?.minutes);
+    expect(first?.minutes).toBeGreaterThan(again?.minutes ?? 0);
+    expect(first?.opens.length).toBeGreaterThan(0);
+    expect(again).toMatchObject({ opens: [], isKnown: true });
+    expect(again?.shows).toEqual(first?.shows);
+    expect(minutes).toBe((first?.minutes ?? 0) + (again?.minutes ?? 0));
+  });
+
+  it("is refused with its reason where there is none such", () => {
+    const hidden = hideFault(FOUR, 5);
+    const asked = (check: string, cylinder?: number) =>
+      problemsOf(() =>
+        practise(hidden, [
+          { kind: "check", check, ...(cylinder === undefined ? {} : { cylinder }) },
+        ]),
+      );
+    expect(asked("check.nothing")).toEqual(["check-unknown"]);
+    expect(asked("check.rail-swap")).toEqual(["check-not-here"]);
+    expect(asked("check.plugs-out")).toEqual(["cylinder-missing"]);
+    expect(asked("check.plugs-out", 9)).toEqual(["cylinder-unknown"]);
+    expect(asked("check.plugs-out", 4)).toEqual([]);
+  });
+
+  it("looks at what shares a coil together", () => {
+    const rail = engineOf("generic.i4.1342.rail");
+    const hidden = hideFault(rail, 2);
+    const plugs = practise(hidden, []).checks.find(({ id }) => id === "check.plugs-out");
+    expect(plugs?.places.map(({ cylinders }) => cylinders)).toEqual([
+      [1, 4],
+      [2, 3],
+    ]);
+    const home = practise(hidden, []).checks.find(({ id }) => id === "check.connector-home");
+    expect(home?.places.map(({ cylinders }) => cylinders)).toEqual([[]]);
+  });
+});
+
+describe("a look at the ranking", () => {
+  it("tells its first places as they stand, and costs no minute", () => {
+    const hidden = hideFault(FOUR, 7);
+    const counts: PracticeAct = { kind: "check", check: "check.counts" };
+    const { steps, minutes } = practise(hidden, [{ kind: "peek" }, counts, { kind: "peek" }]);
+    const [before, made, after] = steps;
+    const shows = made?.kind === "check" ? made.shows : [];
+    const leaders = (findings: readonly Finding[]) => rank(FOUR, findings).ranking.slice(0, 3);
+    expect(before).toEqual({ kind: "peek", leaders: leaders(hidden.start.findings) });
+    expect(after).toEqual({ kind: "peek", leaders: leaders([...hidden.start.findings, ...shows]) });
+    expect(minutes).toBe(10);
+  });
+});
+
+describe("both ways", () => {
+  const PLUGS = { repair: "repair.plug-set" };
+  const atHand = { tools: TOOLS };
+
+  it("add up: the minutes of the checks, and of the repair", () => {
+    fc.assert(
+      fc.property(kinds, seeds, (profile, seed) => {
+        const hidden = hideFault(profile, seed);
+        const acts = everyCheck(hidden).slice(3, 8);
+        const { learner, library } = comparePaths(hidden, acts, PLUGS);
+        expect(learner.checkMinutes).toBe(practise(hidden, acts).minutes);
+        for (const { steps, checkMinutes, repair, minutes } of [learner, library]) {
+          const each = steps.map((step) => (step.kind === "check" ? step.minutes : 0));
+          expect(checkMinutes).toBe(each.reduce((a, b) => a + b, 0));
+          expect(minutes).toBe(checkMinutes + (repair?.minutes ?? 0));
+        }
+      }),
+      { seed: 2, numRuns: 3 },
+    );
+  });
+
+  it.each([2, 4])("the library's is what the planner says, seed %i", (seed) => {
+    const hidden = hideFault(FOUR, seed);
+    const { library, truth, belief } = comparePaths(hidden, [], PLUGS);
+    const known: Finding[] = [...hidden.start.findings];
+    const believed = (): number =>
+      rank(FOUR, known).ranking.find(
+        ({ fault, place }) => fault === truth.fault && place === truth.place,
+      )?.probability ?? 0;
+    expect(belief).toBe(believed());
+    const open: string[] = [];
+    for (const made of library.steps) {
+      const { step } = next(FOUR, known, { open, atHand });
+      if (step.kind !== "check" || made.kind !== "check") throw new Error("a check was due");
+      expect([made.id, made.minutes]).toEqual([step.check, step.minutes]);
+      const rows = KNOWLEDGE.checks.find(({ id }) => id === step.check)?.yields ?? [];
+      const act = { kind: "check", check: step.check } as const;
+      const [cylinder] = step.cylinders;
+      const [{ shows } = { shows: [] }] = checksOf(hidden, [
+        { ...act, ...(cylinder === undefined ? {} : { cylinder }) },
+      ]);
+      expect(shows.every(({ finding }) => rows.includes(finding))).toBe(true);
+      known.push(...shows);
+      open.push(...step.opens.map(({ id }) => id));
+      expect(made.belief).toBeCloseTo(believed(), 12);
+    }
+    const { step } = next(FOUR, known, { open, atHand });
+    expect(step).toMatchObject({ kind: "repair", repair: library.repair?.id });
+    expect(library.repair?.minutes).toBe(step.kind === "repair" ? step.minutes : -1);
+  });
+
+  it("a repair cures only what it reaches", () => {
+    const hidden = hideFault(FOUR, 3);
+    const { fault, cylinders } = hidden.truth;
+    expect(fault).toBe("coil.single-dead");
+    const other = hidden.engine.names.find((name) => !cylinders.includes(name));
+    const cures = (wanted: Parameters<typeof comparePaths>[2]) =>
+      comparePaths(hidden, [], wanted).learner.repair?.cures;
+    const [own = 0] = cylinders;
+    expect(cures({ repair: "repair.coil-single", cylinder: own })).toBeGreaterThan(0.9);
+    expect(cures({ repair: "repair.coil-single", cylinder: other ?? 0 })).toBe(0);
+    expect(cures(PLUGS)).toBe(0);
+    expect(problemsOf(() => cures({ repair: "repair.rail" }))).toEqual(["repair-not-here"]);
+    expect(problemsOf(() => cures({ repair: "repair.coil-single" }))).toEqual(["cylinder-missing"]);
+  });
+
+  it("part nowhere when the learner does what the library does, looks at the ranking aside", () => {
+    const hidden = hideFault(FOUR, 3);
+    const { library } = comparePaths(hidden, [], PLUGS);
+    const acts = library.steps.flatMap((step): readonly PracticeAct[] => {
+      if (step.kind !== "check") return [];
+      const [cylinder] = step.cylinders;
+      const at = cylinder === undefined ? {} : { cylinder };
+      return [{ kind: "peek" }, { kind: "check", check: step.id, ...at }];
+    });
+    const { repair } = library;
+    if (!repair) throw new Error("the library mends it");
+    const [cylinder] = repair.cylinders;
+    const wanted = { repair: repair.id, ...(cylinder === undefined ? {} : { cylinder }) };
+    const same = comparePaths(hidden, acts, wanted);
+    expect(same.parting).toBeUndefined();
+    expect(same.learner.minutes).toBe(library.minutes);
+    const other = comparePaths(hidden, acts, PLUGS);
+    expect(other.parting).toMatchObject({
+      together: library.steps.length,
+      learner: { kind: "repair", id: PLUGS.repair },
+      library: { kind: "repair", id: repair.id },
+    });
+  });
+
+  it("part where the first check differs, with what the planner thought of each there", () => {
+    const hidden = hideFault(FOUR, 3);
+    const { step, checks } = next(FOUR, hidden.start.findings, { atHand });
+    const other = checks.find((each) => step.kind === "check" && each.check !== step.check);
+    if (step.kind !== "check" || !other) throw new Error("two checks are weighed");
+    const [cylinder] = other.cylinders;
+    const { parting } = comparePaths(
+      hidden,
+      [{ kind: "check", check: other.check, ...(cylinder === undefined ? {} : { cylinder }) }],
+      PLUGS,
+    );
+    expect(parting).toMatchObject({
+      together: 0,
+      library: { kind: "check", id: step.check, worthMinutes: step.worthMinutes },
+      learner: { kind: "check", id: other.check, worthMinutes: other.worthMinutes },
+    });
+  });
+});

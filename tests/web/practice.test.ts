@@ -1,0 +1,82 @@
+// Practising on the page: does a search survive its address, and does the thread say what the library says?
+import { profileById } from "@half-order/core";
+import { comparePaths, hideFault, type PracticeAct, practise } from "@half-order/core/instrument";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readSteps, type Steps, writeSteps } from "../../packages/web/src/practice/address.ts";
+import { workOut } from "../../packages/web/src/practice/thread-work.ts";
+import { PRACTICE_SCRIPT } from "../../packages/web/src/thread-practice.ts";
+
+const profile = profileById("generic.i4.1342.rail");
+if (!profile) throw new Error("generic.i4.1342.rail is gone");
+
+describe("a search in the address", () => {
+  const word = fc.stringMatching(/^[a-z][a-z-]{0,8}$/);
+  const cylinder = fc.option(fc.stringMatching(/^[A-Z]?[1-9]$/), { nil: undefined });
+  const at = (name: string | undefined) => (name === undefined ? {} : { cylinder: name });
+  const act: fc.Arbitrary<PracticeAct> = fc.oneof(
+    fc.constant<PracticeAct>({ kind: "peek" }),
+    fc
+      .tuple(word, cylinder)
+      .map(([id, name]): PracticeAct => ({ kind: "check", check: `check.${id}`, ...at(name) })),
+  );
+  const wanted = fc.option(
+    fc.tuple(word, cylinder).map(([id, name]) => ({ repair: `repair.${id}`, ...at(name) })),
+    { nil: undefined },
+  );
+
+  it("is read back as it was written", () => {
+    fc.assert(
+      fc.property(fc.array(act), wanted, (acts, repair) => {
+        const steps: Steps = { acts, ...(repair ? { wanted: repair } : {}) };
+        expect(readSteps(writeSteps(steps))).toEqual(steps);
+      }),
+      { seed: 3 },
+    );
+  });
+
+  it("reads well, and ends with the repair", () => {
+    const steps: Steps = {
+      acts: [{ kind: "check", check: "check.plugs-out", cylinder: 2 }, { kind: "peek" }],
+      wanted: { repair: "repair.rail" },
+    };
+    expect(writeSteps(steps)).toEqual(["check.plugs-out@2", "peek", "repair.rail"]);
+    expect(readSteps(["peek", "repair.rail", "check.counts"])).toEqual({
+      acts: [{ kind: "peek" }],
+      wanted: { repair: "repair.rail" },
+    });
+  });
+});
+
+describe("the thread", () => {
+  const acts: readonly PracticeAct[] = [
+    { kind: "check", check: "check.counts" },
+    { kind: "check", check: "check.plugs-out", cylinder: "2" },
+  ];
+
+  it("says how it stands, as the library does", () => {
+    const hidden = hideFault(profile, 5);
+    expect(workOut({ profile, seed: 5, acts: [] })).toEqual({ practice: practise(hidden, []) });
+    expect(workOut({ profile, seed: 5, acts })).toEqual({ practice: practise(hidden, acts) });
+    expect(workOut({ profile, seed: 6, acts: [] })).not.toEqual({ practice: practise(hidden, []) });
+  });
+
+  it("lays both ways beside one another once a repair was chosen", () => {
+    const hidden = hideFault(profile, 5);
+    const wanted = { repair: "repair.plug-one", cylinder: "3" };
+    const { comparison } = workOut({ profile, seed: 5, acts, wanted });
+    expect(comparison).toEqual(comparePaths(hidden, acts, wanted));
+    expect(comparison?.learner.repair?.cylinders).toEqual([3]);
+  });
+
+  it("tells what is wrong with an address", () => {
+    const { problems } = workOut({ profile, seed: 5, acts: [{ kind: "check", check: "check.x" }] });
+    expect(problems?.map(({ code }) => code)).toEqual(["check-unknown"]);
+    const mended = workOut({ profile, seed: 5, acts: [], wanted: { repair: "repair.x" } });
+    expect(mended.problems?.map(({ code }) => code)).toEqual(["repair-unknown"]);
+  });
+
+  it("is started on a script that a page may load without working anything out", () => {
+    expect(PRACTICE_SCRIPT).toMatch(/thread-practice/);
+  });
+});
