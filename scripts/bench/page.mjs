@@ -8,14 +8,15 @@
 // nothing new. Whatever else the machine does is in it too, so its load is printed beside.
 import { spawn } from "node:child_process";
 import { once } from "node:events";
-import { existsSync, mkdtempSync, rmSync } from "node:fs";
-import { loadavg, tmpdir } from "node:os";
+import { existsSync } from "node:fs";
+import { loadavg } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import { findChromium } from "../chromium.mjs";
 import { answers } from "./page-answers.mjs";
 import { answerAll, PHONE, until } from "./page-hand.mjs";
+import { lighthouse } from "./page-lighthouse.mjs";
 
 const FLAGS = [
   "--no-sandbox",
@@ -23,7 +24,6 @@ const FLAGS = [
   "--no-first-run",
   "--disable-background-networking",
 ];
-const LIGHTHOUSE = ["lighthouse@12.2.3", "chrome-launcher@1.2.1"];
 const root = fileURLToPath(new URL("../..", import.meta.url));
 
 /** Prints all of it; nothing but a line where there is no browser or no build. */
@@ -44,7 +44,7 @@ export async function benchPage() {
     await firstVisit(browser, address);
     await answers(browser, address);
     await browser.close();
-    await lighthouse(address, executablePath);
+    await lighthouse(address, executablePath, FLAGS);
   } finally {
     server.kill("SIGTERM");
   }
@@ -95,37 +95,6 @@ function kindOf(path) {
   if (/\.json$/.test(path)) return "data";
   if (/\.css$/.test(path)) return "style";
   return /\/$|\.html$/.test(path) ? "page" : "other";
-}
-
-/** Its own folder holds it, since it is larger than all else together. */
-async function lighthouse(address, chromePath) {
-  const folder = join(root, ".cache/lighthouse");
-  const at = (name) => join(folder, "node_modules", name);
-  console.log("\nLighthouse, phone");
-  if (!existsSync(at("lighthouse"))) {
-    console.log(`  not at hand; npm install --prefix .cache/lighthouse ${LIGHTHOUSE.join(" ")}`);
-    return;
-  }
-  const { default: run } = await import(join(at("lighthouse"), "core/index.js"));
-  const { launch } = await import(join(at("chrome-launcher"), "dist/index.js"));
-  const userDataDir = mkdtempSync(join(tmpdir(), "half-order-lighthouse-"));
-  const chromeFlags = ["--headless=new", ...FLAGS];
-  const chrome = await launch({ chromePath, chromeFlags, userDataDir });
-  try {
-    const { lhr } = await run(address, { port: chrome.port, logLevel: "error" });
-    console.log(`  Lighthouse ${lhr.lighthouseVersion}`);
-    for (const { id, score } of Object.values(lhr.categories)) console.log(`  ${id} ${score}`);
-    for (const id of [
-      "first-contentful-paint",
-      "largest-contentful-paint",
-      "total-blocking-time",
-    ]) {
-      console.log(`  ${id} ${lhr.audits[id].displayValue}`);
-    }
-  } finally {
-    await chrome.kill();
-    rmSync(userDataDir, { recursive: true, force: true });
-  }
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await benchPage();

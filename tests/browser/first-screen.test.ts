@@ -2,7 +2,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { START } from "../../packages/web/src/text/en.ts";
-import { CHROMIUM, PHONE, useStage } from "../helper/page.ts";
+import { CHROMIUM, PHONE, ready, useStage } from "../helper/page.ts";
 
 const stage = useStage();
 
@@ -39,7 +39,7 @@ describe.skipIf(!CHROMIUM)("the first screen", () => {
     const box = await page.locator(".numbers a").first().boundingBox();
     expect(box?.height).toBeGreaterThanOrEqual(48);
     arrive();
-    await page.locator(".hero .scale").waitFor({ state: "attached" });
+    await ready(page);
     const after = await page.locator("#app").innerText();
     expect(after.startsWith(before), `${before}\n=>\n${after}`).toBe(true);
     expect(await page.locator("h1").count()).toBe(1);
@@ -52,6 +52,19 @@ describe.skipIf(!CHROMIUM)("the first screen", () => {
     arrive();
     await page.locator("main.outside h1").waitFor();
     expect(await heading(page).count()).toBe(0);
+    expect(stage.complaints).toEqual([]);
+  });
+
+  it("has its picture from the document alone, also when it comes back", async () => {
+    const { page, arrive } = await early("#/more");
+    const drawn = await page.locator(".hero").innerHTML();
+    expect(drawn).toContain('class="scale"');
+    arrive();
+    await page.locator("main.outside h1").waitFor();
+    expect(await page.locator(".hero").count()).toBe(0);
+    await page.locator("a.brand").click();
+    await heading(page).waitFor();
+    expect(await page.locator(".hero").innerHTML()).toBe(drawn);
     expect(stage.complaints).toEqual([]);
   });
 

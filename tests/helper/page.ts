@@ -161,9 +161,14 @@ export async function openPage(
     if (message.type() === "error") stage.complaints.push(message.text());
   });
   await page.goto(`${stage.address}${hash}`);
-  // The first screen stands before it answers to a hand; its picture is drawn after that.
-  if (hash === "") await page.locator(".hero .scale").waitFor({ state: "attached" });
+  // The first screen stands before it answers to a hand.
+  await ready(page);
   return page;
+}
+
+/** Waits until the page answers to a hand. */
+export async function ready(page: Page): Promise<void> {
+  await page.waitForFunction(() => performance.getEntriesByName("ready").length > 0);
 }
 
 /** Goes to a screen and waits for what shows, by a selector of its own, that it is that one and whole. */

@@ -31,12 +31,18 @@ export async function startPage(page: Document, script: string): Promise<void> {
     page.documentElement.className = "";
     render(<App />, root);
   } else hydrate(<App />, root);
+  performance.mark(READY);
   whenIdle(() => {
     startThinking(script);
     void loadScreen(CASE).then(() => loadScreen(DRIVE_ANSWER));
-    void keepOffline();
   });
+  setTimeout(() => void keepOffline(), CALM_MS);
 }
+
+/** Told to whoever measures: from now on the page answers to a hand. */
+const READY = "ready";
+/** What is needed now comes first, and then all else for later. */
+const CALM_MS = 3000;
 
 /** Nobody sees a text in units of elsewhere first. What knows them comes at once where the address asks for a screen, else when it is needed. */
 async function ownUnits(): Promise<void> {

@@ -1,8 +1,7 @@
 // The first screen: safe first, then the number of cylinders, or another way in.
-import { cylinderCounts, demoProfiles, type EngineProfile, resolveEngine } from "@half-order/core";
+import { cylinderCounts } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { Dial, DialRoom } from "../diagram/dial.tsx";
 import { lookAtShelf, open, shelf } from "../state/keep.ts";
 import { at, goTo } from "../state/route.ts";
 import { isKeptOffline } from "../state/update.ts";
@@ -12,11 +11,9 @@ import { START } from "../text/en.ts";
 import { SafeFirst } from "../ui/caution.tsx";
 import { FileWay } from "../ui/file-way.tsx";
 import { Heading } from "../ui/heading.tsx";
-import { Later } from "../ui/later.tsx";
 
 /** Cases shown here; the others are on their own screen. */
 const SHOWN = 3;
-const [example] = demoProfiles();
 
 export function Start(): VNode {
   useEffect(() => {
@@ -30,7 +27,7 @@ export function Start(): VNode {
           {START.title}
         </Heading>
         <p class="lead">{START.lead}</p>
-        {example && <Hero profile={example} />}
+        <Hero />
       </div>
       <div class="start-ways">
         <h2 class="title">{START.ask}</h2>
@@ -59,20 +56,11 @@ export function Start(): VNode {
   );
 }
 
-function Hero({ profile }: { profile: EngineProfile }): VNode {
-  return (
-    <figure class="hero">
-      {/* The words can be read meanwhile. */}
-      <Later meanwhile={<DialRoom />}>
-        <Example profile={profile} />
-      </Later>
-      <figcaption class="caption">{START.dial}</figcaption>
-    </figure>
-  );
-}
+/** The figure as it stands in the document, where the build has drawn it: what never changes is drawn by nobody's phone. */
+const hero = typeof document === "undefined" ? "" : document.querySelector(".hero")?.innerHTML;
 
-function Example({ profile }: { profile: EngineProfile }): VNode {
-  return <Dial engine={resolveEngine(profile)} />;
+function Hero(): VNode {
+  return <figure class="hero" dangerouslySetInnerHTML={{ __html: hero ?? "" }} />;
 }
 
 function Way({ to, say, more }: { to: string; say: string; more: string }): VNode {
