@@ -126,12 +126,16 @@ function pageFiles(bundle: Bundle): readonly string[] {
       ...chunks.filter((each) => imports.includes(each.fileName) && !found.includes(each)),
     );
   }
-  return found.filter(({ isEntry }) => !isEntry).map(({ fileName }) => fileName);
+  const data = Object.keys(bundle).filter(
+    (name) => name.startsWith("assets/asked-") && name.endsWith(".json"),
+  );
+  return [...found.filter(({ isEntry }) => !isEntry).map(({ fileName }) => fileName), ...data];
 }
 
 /** Low: what stands in the document is read first. */
 function preloadLink(name: string): string {
-  return `<link rel="modulepreload" fetchpriority="low" crossorigin href="./${name}">`;
+  const kind = name.endsWith(".js") ? 'rel="modulepreload"' : 'rel="preload" as="fetch"';
+  return `<link ${kind} fetchpriority="low" crossorigin href="./${name}">`;
 }
 
 /** Goes once more over the scripts that vite has made small already: a sixtieth less to fetch. */
