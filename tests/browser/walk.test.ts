@@ -1,6 +1,7 @@
 // Can a person come from the first screen to a ranking, by thumb on a phone and by keyboard on a desk?
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { PAGE } from "../../packages/web/src/text/en.ts";
 import { CHROMIUM, DESK, openPage, PHONE, ranked, tick, useStage } from "../helper/page.ts";
 import { atHeading, press, tabTo } from "../helper/room.ts";
 
@@ -77,8 +78,12 @@ describe.skipIf(!CHROMIUM)("a walk from the start to a ranking", () => {
 
 /** Taps the first result of the check that is offered, and comes back to a ranking that knows it. */
 async function noteResult(page: Page): Promise<void> {
-  const answers = page.locator(".foot").getByRole("link", { name: /^Answers/ });
+  const answers = page.locator(".head").getByRole("link", { name: /^Answers/ });
   const before = await answers.innerText();
+  await page.locator(".next:not(.is-planning)").waitFor();
+  await page.locator(".foot").getByRole("button", { name: PAGE.next }).tap();
+  // What does not scroll into view by itself when it is tapped: a heading.
+  await expect.poll(() => isInSight(page.locator(".next .act").first())).toBe(true);
   await page
     .locator(".next:not(.is-planning)")
     .getByRole("link", { name: /^How it is done/ })
@@ -91,4 +96,11 @@ async function noteResult(page: Page): Promise<void> {
   await page.goto(`${stage.address}#/ranking`);
   await ranked(page);
   await expect.poll(() => answers.innerText()).not.toBe(before);
+}
+
+/** True where the window shows all of it, above the foot. */
+async function isInSight(part: Locator): Promise<boolean> {
+  const box = await part.boundingBox();
+  const foot = await part.page().locator(".foot").boundingBox();
+  return box !== null && foot !== null && box.y >= 0 && box.y + box.height <= foot.y;
 }

@@ -171,7 +171,7 @@ export const ANSWERS = {
   link: (n: number): string => `Answers (${n})`,
 };
 
-export const PAGE = { nav: "Ways", next: "Next check", more: "More" };
+export const PAGE = { nav: "Ways", next: "Next step", more: "More" };
 
 export const UNDO = { undo: "Undo", redo: "Redo" };
 

@@ -3,9 +3,10 @@ import type { VNode } from "preact";
 import { findings, isClosed, repairs } from "../state/case.ts";
 import { seemsMended } from "../state/mended.ts";
 import { at } from "../state/route.ts";
+import { ranking } from "../state/thinking.ts";
 import { leader, soFar } from "../state/view.ts";
 import { sayGroup } from "../text/answer.ts";
-import { ADD, ANSWERS, QUESTION, RANKING } from "../text/en.ts";
+import { ADD, ANSWERS, PAGE, QUESTION, RANKING } from "../text/en.ts";
 import { chanceText } from "./chance.tsx";
 
 export function QuestionFoot({ back }: { back: string }): VNode {
@@ -30,10 +31,23 @@ export function QuestionFoot({ back }: { back: string }): VNode {
 export function RankingFoot(): VNode {
   return (
     <nav class="foot" aria-label={ADD.title}>
-      <a href={at("answers")}>{ANSWERS.link(findings.value.length)}</a>
+      {ranking.value && !isClosed.value ? (
+        <button type="button" class="quiet" onClick={showNext}>
+          {PAGE.next}
+        </button>
+      ) : (
+        <a href={at("answers")}>{ANSWERS.link(findings.value.length)}</a>
+      )}
       {!isClosed.value && <a href={at("add")}>{ADD.title}</a>}
     </nav>
   );
+}
+
+/** The next step stands below the list, which may be long. */
+function showNext(): void {
+  const next = document.querySelector(".next");
+  next?.scrollIntoView();
+  next?.querySelector<HTMLElement>("a, button")?.focus({ preventScroll: true });
 }
 
 /** Says the leader to a screen reader whenever it changes. */
