@@ -2,6 +2,7 @@
 // and starts a thread on it, which then shares its pieces with the page.
 import { type EngineProfile, resolveEngine } from "@half-order/core";
 import { type SimulatedFault, type Watched, watch } from "@half-order/core/physics";
+import type { Turn } from "../state/thinker.ts";
 
 export interface LessonQuestion {
   readonly profile: EngineProfile;
@@ -27,8 +28,8 @@ export function answerLesson({ profile, fault, seed }: LessonQuestion): LessonAn
 }
 
 if (typeof document === "undefined" && typeof postMessage === "function") {
-  addEventListener("message", ({ data }: MessageEvent<LessonQuestion>) => {
-    postMessage(answerOrBreak(data));
+  addEventListener("message", ({ data }: MessageEvent<LessonQuestion & Turn>) => {
+    postMessage({ ...answerOrBreak(data), turn: data.turn });
   });
 }
 

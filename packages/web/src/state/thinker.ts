@@ -48,22 +48,36 @@ export interface Thought {
 }
 
 /** What a thread may answer to anything: that it broke, or what it was not asked for. */
-export interface Broken {
+export interface Broken extends Turn {
   readonly broke?: string;
   readonly ahead?: string;
 }
 
-interface Waiting<Told> {
+/** Comes back with the answer: threads may answer a later question sooner. */
+export interface Turn {
+  readonly turn?: number;
+}
+
+interface Waiting<Asked, Told> {
+  readonly turn: number;
+  readonly question: Asked;
   readonly resolve: (told: Told) => void;
   readonly reject: (reason: Error) => void;
 }
 
-/** A question replaces the one before it: an answer that nobody waits for is not worked out. */
+/** A thread that is stopped in its work begins anew, and slowly: what takes no longer than this is waited for. */
+const PATIENCE_MS = 400;
+
+/** A question replaces the one before it: an answer that nobody waits for is dropped, or not worked out at all. */
 export class Thinker<Asked = Question, Told extends Broken = Thought> {
   private worker: Worker | undefined;
   /** Waits, warm, for the day on which the other one is stopped in the middle of its work. */
   private spare: Worker | undefined;
-  private waiting: Waiting<Told> | undefined;
+  private waiting: Waiting<Asked, Told> | undefined;
+  private turn = 0;
+  /** Turns whose answers are still to come. */
+  private readonly open = new Set<number>();
+  private patience: ReturnType<typeof setTimeout> | undefined;
   private wasStopped = false;
   private readonly address: string;
   private readonly onAhead: ((told: Told) => void) | undefined;
@@ -97,36 +111,56 @@ export class Thinker<Asked = Question, Told extends Broken = Thought> {
       if (!this.waiting) this.onAhead?.(told);
       return;
     }
-    const { waiting } = this;
-    this.waiting = undefined;
     if (this.wasStopped) this.spare ??= this.fresh();
+    this.open.delete(told.turn ?? 0);
+    const { waiting } = this;
+    if (waiting?.turn !== told.turn) return;
+    this.waiting = undefined;
     if (told.broke === undefined) waiting?.resolve(told);
     else waiting?.reject(new Error(told.broke));
   }
 
   /** Never settles when another question comes first; rejects when the thread breaks. */
   ask(question: Asked): Promise<Told> {
-    const worker = this.free();
+    this.leave();
     return new Promise((resolve, reject) => {
-      this.waiting = { resolve, reject };
-      worker.postMessage(question);
+      this.turn += 1;
+      this.hand({ turn: this.turn, question, resolve, reject });
     });
+  }
+
+  private hand(waiting: Waiting<Asked, Told>): void {
+    const { turn, question } = waiting;
+    this.waiting = waiting;
+    this.open.add(turn);
+    this.start().postMessage({ ...question, turn });
   }
 
   /** Tells what is known already: no answer comes back, but what is thought ahead. */
   tell(known: Asked): void {
-    this.free().postMessage(known);
+    this.leave();
+    this.start().postMessage(known);
   }
 
-  private free(): Worker {
-    if (this.waiting) this.stop();
-    return this.start();
+  /** Nobody waits for the answer to the last question any more. */
+  private leave(): void {
+    if (!this.waiting) return;
+    this.waiting = undefined;
+    clearTimeout(this.patience);
+    this.patience = setTimeout(() => {
+      const { waiting } = this;
+      if (this.open.size === (waiting ? 1 : 0)) return;
+      this.stop();
+      if (waiting) this.hand(waiting);
+    }, PATIENCE_MS);
   }
 
   stop(): void {
+    clearTimeout(this.patience);
     this.wasStopped = true;
     this.worker?.terminate();
     this.worker = undefined;
     this.waiting = undefined;
+    this.open.clear();
   }
 }
