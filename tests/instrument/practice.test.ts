@@ -52,7 +52,8 @@ function problemsOf(act: () => unknown): readonly string[] {
   try {
     act();
   } catch (error) {
-    if (error instanceof InputError) return error.problems.map(({ code }) => code);
+    if (error instanceof InputError)
+      return error.problems.map(({ code, path }) => `${path} ${code}`);
     throw error;
   }
   return [];
@@ -94,7 +95,7 @@ describe("what is hidden", () => {
   });
 
   it("wants a whole number", () => {
-    expect(problemsOf(() => hideFault(FOUR, 0.5))).toEqual(["seed-wrong"]);
+    expect(problemsOf(() => hideFault(FOUR, 0.5))).toEqual(["/seed seed-wrong"]);
   });
 });
 
@@ -170,10 +171,10 @@ describe("a check", () => {
           { kind: "check", check, ...(cylinder === undefined ? {} : { cylinder }) },
         ]),
       );
-    expect(asked("check.nothing")).toEqual(["check-unknown"]);
-    expect(asked("check.rail-swap")).toEqual(["check-not-here"]);
-    expect(asked("check.plugs-out")).toEqual(["cylinder-missing"]);
-    expect(asked("check.plugs-out", 9)).toEqual(["cylinder-unknown"]);
+    expect(asked("check.nothing")).toEqual(["/check check-unknown"]);
+    expect(asked("check.rail-swap")).toEqual(["/check check-not-here"]);
+    expect(asked("check.plugs-out")).toEqual(["/cylinder cylinder-missing"]);
+    expect(asked("check.plugs-out", 9)).toEqual(["/cylinder cylinder-unknown"]);
     expect(asked("check.plugs-out", 4)).toEqual([]);
   });
 
@@ -266,8 +267,10 @@ describe("both ways", () => {
     expect(cures({ repair: "repair.coil-single", cylinder: own })).toBeGreaterThan(0.9);
     expect(cures({ repair: "repair.coil-single", cylinder: other ?? 0 })).toBe(0);
     expect(cures(PLUGS)).toBe(0);
-    expect(problemsOf(() => cures({ repair: "repair.rail" }))).toEqual(["repair-not-here"]);
-    expect(problemsOf(() => cures({ repair: "repair.coil-single" }))).toEqual(["cylinder-missing"]);
+    expect(problemsOf(() => cures({ repair: "repair.rail" }))).toEqual(["/repair repair-not-here"]);
+    expect(problemsOf(() => cures({ repair: "repair.coil-single" }))).toEqual([
+      "/cylinder cylinder-missing",
+    ]);
   });
 
   it("part nowhere when the learner does what the library does, looks at the ranking aside", () => {

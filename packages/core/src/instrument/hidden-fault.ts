@@ -12,7 +12,7 @@ import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import { TOOLS } from "../knowledge/tool.ts";
 import { type SimulatedCase, simulatedFaults, simulateIfRuns } from "../physics/simulate.ts";
 import type { SimulatedFaultId } from "../physics/simulated-break.ts";
-import { InputError } from "../units/problem.ts";
+import { InputError, pointer } from "../units/problem.ts";
 import { type Random, randomOf } from "../units/random.ts";
 import { startOfVisit, type Visit } from "./simulated-visit.ts";
 import { namesOf } from "./visit-step.ts";
@@ -40,11 +40,17 @@ export interface HiddenFault {
  */
 export function hideFault(profile: EngineProfile, seed: number): HiddenFault {
   const engine = resolveEngine(profile);
-  if (!Number.isInteger(seed)) throw refused("seed-wrong", `${seed} is no whole number.`, "1");
+  if (!Number.isInteger(seed))
+    throw refused("seed", "seed-wrong", `${seed} is no whole number.`, "1");
   const turning = turningRandom(randomOf(seed));
   const drawn = drawCase(engine, turning.random);
   if (!drawn) {
-    throw refused("nothing-shows", "No fault of this engine shows itself.", "another engine");
+    throw refused(
+      "profile",
+      "nothing-shows",
+      "No fault of this engine shows itself.",
+      "another engine",
+    );
   }
   const observeCheck: SimulatedCase["observeCheck"] = (finding, cylinder) => {
     const row = KNOWLEDGE.findings.get(finding);
@@ -118,6 +124,6 @@ function seedOf(words: string): number {
   return hash;
 }
 
-function refused(code: string, message: string, instead: string): InputError {
-  return new InputError([{ code, path: "", message, hint: `Write ${instead}.` }]);
+function refused(field: string, code: string, message: string, instead: string): InputError {
+  return new InputError([{ code, path: pointer(field), message, hint: `Write ${instead}.` }]);
 }

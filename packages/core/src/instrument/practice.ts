@@ -15,7 +15,7 @@ import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import type { CheckRow, RepairRow, Tool } from "../knowledge/schema.ts";
 import { driveAdvice } from "../service/drive.ts";
 import { nearest } from "../units/nearest.ts";
-import { InputError } from "../units/problem.ts";
+import { InputError, pointer } from "../units/problem.ts";
 import type { HiddenFault } from "./hidden-fault.ts";
 import { answersByKey, questionsOf } from "./simulated-look.ts";
 import { checked, type Visit } from "./simulated-visit.ts";
@@ -197,10 +197,20 @@ export function checkedAct(
       KNOWLEDGE.checks.map(({ id }) => id),
       Number.POSITIVE_INFINITY,
     );
-    throw refused("check-unknown", `There is no check "${check}".`, `Did you mean "${near}"?`);
+    throw refused(
+      "check",
+      "check-unknown",
+      `There is no check "${check}".`,
+      `Did you mean "${near}"?`,
+    );
   }
   if (!fits(engine, row)) {
-    throw refused("check-not-here", `"${check}" is not for this engine.`, "Choose another check.");
+    throw refused(
+      "check",
+      "check-not-here",
+      `"${check}" is not for this engine.`,
+      "Choose another check.",
+    );
   }
   const [first = [], ...more] = placesOfCheck(engine, row);
   if (first.length === 0 || (more.length === 0 && cylinder === undefined)) {
@@ -211,6 +221,7 @@ export function checkedAct(
   const cylinders = looksTogether(engine).find((each) => each.includes(index));
   if (cylinders) return { row, cylinders };
   throw refused(
+    "cylinder",
     cylinder === undefined ? "cylinder-missing" : "cylinder-unknown",
     `"${check}" needs a cylinder of this engine, not ${cylinder ?? "none"}.`,
     `Write one of ${names.join(", ")}.`,
@@ -223,11 +234,14 @@ export function checkedRepair(
   wanted: RepairDone,
 ): { readonly row: RepairRow; readonly at: Place } {
   const problems = checkRepairs(engine, [wanted], KNOWLEDGE);
-  if (problems.length > 0) throw new InputError(problems);
+  // Of a list of one: the path is within the repair.
+  const own = problems.map((problem) => ({ ...problem, path: problem.path.replace(/^\/0/, "") }));
+  if (own.length > 0) throw new InputError(own);
   const row = KNOWLEDGE.repairs.find(({ id }) => id === wanted.repair) as RepairRow;
   return { row, at: placeOfRepair(engine, row, wanted) as Place };
 }
 
-function refused(code: string, message: string, hint: string): InputError {
-  return new InputError([{ code, path: "", message, hint }]);
+/** `field`: of the act. */
+function refused(field: string, code: string, message: string, hint: string): InputError {
+  return new InputError([{ code, path: pointer(field), message, hint }]);
 }

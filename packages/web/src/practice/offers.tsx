@@ -10,6 +10,7 @@ import { STEP } from "../text/en-mend.ts";
 import { PRACTICE } from "../text/en-practice.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Ordered } from "../ui/repair-part.tsx";
+import { SearchField } from "../ui/search-field.tsx";
 
 type Kind = "check" | "repair";
 
@@ -33,20 +34,12 @@ export function Offers({ kind, offers, onTake }: OffersProps): VNode {
   );
   return (
     <>
-      <div class="field">
-        <label>
-          {PRACTICE.find[kind]}
-          <input
-            type="search"
-            autocomplete="off"
-            value={typed}
-            onInput={(event) => setTyped(event.currentTarget.value)}
-          />
-        </label>
-      </div>
-      <p class="fine" role="status">
-        {wanted === "" ? "" : PRACTICE.found(found.length)}
-      </p>
+      <SearchField
+        label={PRACTICE.find[kind]}
+        typed={typed}
+        onType={setTyped}
+        says={wanted === "" ? "" : PRACTICE.found(found.length)}
+      />
       {wanted !== "" && items(found)}
       {wanted === "" &&
         groupsOf(kind, offers).map(({ say, own }) => (

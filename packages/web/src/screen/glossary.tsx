@@ -4,6 +4,7 @@ import { useState } from "preact/hooks";
 import { search } from "../state/glossary.ts";
 import { GLOSSARY } from "../text/en-glossary.ts";
 import { Heading } from "../ui/heading.tsx";
+import { SearchField } from "../ui/search-field.tsx";
 import "../style/term.css";
 
 function Glossary(): VNode {
@@ -13,20 +14,12 @@ function Glossary(): VNode {
     <section class="column glossary">
       <Heading of="glossary">{GLOSSARY.title}</Heading>
       <p class="help">{GLOSSARY.lead}</p>
-      <div class="field">
-        <label>
-          {GLOSSARY.search}
-          <input
-            type="search"
-            autocomplete="off"
-            value={typed}
-            onInput={(event) => setTyped(event.currentTarget.value)}
-          />
-        </label>
-      </div>
-      <p class="fine" role="status">
-        {found.length > 0 ? GLOSSARY.found(found.length) : GLOSSARY.none(typed.trim())}
-      </p>
+      <SearchField
+        label={GLOSSARY.search}
+        typed={typed}
+        onType={setTyped}
+        says={found.length > 0 ? GLOSSARY.found(found.length) : GLOSSARY.none(typed.trim())}
+      />
       {found.length > 0 && (
         <dl class="words-of">
           {found.map(({ id, word, say }) => (
