@@ -259,6 +259,7 @@ const INSTRUMENT = {
     "Deviation",
     "DrawnCase",
     "Forecast",
+    "HandedOver",
     "HiddenFault",
     "HiddenTruth",
     "Murphy",

@@ -4,6 +4,7 @@ import type { VNode } from "preact";
 import { renderToString } from "preact-render-to-string";
 import { Dial } from "./src/diagram/dial.tsx";
 import { START } from "./src/text/en.ts";
+import { DOCUMENT } from "./src/text/en-document.ts";
 
 // What a browser has and the first screen asks for; of a channel to other tabs the build would never end.
 Object.assign(globalThis, { location: { hash: "" } });
@@ -17,6 +18,15 @@ export function firstScreenHtml(): string {
   const html = renderToString(<App />);
   if (!html.includes(EMPTY_HERO)) throw new Error(`The first screen has no ${EMPTY_HERO}.`);
   return html.replace(EMPTY_HERO, renderToString(<Hero />));
+}
+
+/** Stands above it, and is seen when a script has not come. */
+export function lostHtml(): string {
+  return renderToString(
+    <p class="lost trouble" role="alert">
+      {DOCUMENT.lost}
+    </p>,
+  );
 }
 
 function Hero(): VNode {

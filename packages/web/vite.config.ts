@@ -98,7 +98,7 @@ function firstScreen(): Plugin {
     transformIndexHtml: {
       order: "post",
       async handler(html, { bundle = {} }) {
-        const { firstScreenHtml } = await load<Screen>("first-screen.tsx");
+        const { firstScreenHtml, lostHtml } = await load<Screen>("first-screen.tsx");
         const withStyles = html.replace(STYLE_LINK, (link, name: string) => {
           const file = bundle[name];
           if (file?.type !== "asset") return link;
@@ -107,7 +107,7 @@ function firstScreen(): Plugin {
         });
         return withStyles
           .replace("</head>", (tag) => pageFiles(bundle).map(preloadLink).join("") + tag)
-          .replace('<div id="app">', (tag) => tag + firstScreenHtml());
+          .replace('<div id="app">', (tag) => lostHtml() + tag + firstScreenHtml());
       },
     },
   };

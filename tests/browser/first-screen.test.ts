@@ -2,6 +2,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { START } from "../../packages/web/src/text/en.ts";
+import { DOCUMENT } from "../../packages/web/src/text/en-document.ts";
 import { CHROMIUM, PHONE, ready, useStage } from "../helper/page.ts";
 
 const stage = useStage();
@@ -68,14 +69,31 @@ describe.skipIf(!CHROMIUM)("the first screen", () => {
     expect(stage.complaints).toEqual([]);
   });
 
-  it("leads on, once the scripts are there, where it was tapped before", async () => {
+  it("leads on, once the scripts are there, where it was tapped before, and shows the tap meanwhile", async () => {
     const { page, arrive } = await early();
-    await page.getByRole("link", { name: "6", exact: true }).tap();
+    const six = page.getByRole("link", { name: "6", exact: true });
+    const ground = () => six.evaluate((node) => getComputedStyle(node).backgroundColor);
+    const before = await ground();
+    await six.tap();
+    await expect.poll(ground).not.toBe(before);
     arrive();
     await page.getByRole("link", { name: "In a V" }).waitFor();
     await page.goBack();
     await heading(page).waitFor();
     expect(stage.complaints).toEqual([]);
+  });
+
+  it("says when a script does not come, and comes up whole at the next reload", async () => {
+    const context = await stage.browser.newContext(PHONE);
+    const page = await context.newPage();
+    await context.route(/engine-[^/]*\.js$/, (route) => route.abort());
+    await page.goto(stage.address);
+    await page.getByRole("alert").getByText(DOCUMENT.lost).waitFor();
+    await heading(page).waitFor();
+    await context.unroute(/engine-[^/]*\.js$/);
+    await page.reload();
+    await ready(page);
+    expect(await page.getByText(DOCUMENT.lost).count()).toBe(0);
   });
 
   it("opens the file that was chosen before", async () => {

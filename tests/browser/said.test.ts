@@ -18,7 +18,13 @@ const DOC = {
   title: "Hill",
   findings: FINDINGS,
 } as const;
-const OWN = { ...DOC, engine: { cylinders: 4, ignition: "coil-per-plug" }, title: "Ours" } as const;
+/** Of no known firing order, and mended. */
+const OWN = {
+  ...DOC,
+  engine: { cylinders: 4, ignition: "coil-per-plug" },
+  title: "Ours",
+  repairs: [{ repair: "repair.coil-single", cylinder: 2, result: "cured" }],
+} as const;
 
 const said = (page: Page): Promise<number> => page.getByText(INVENTED).count();
 
@@ -48,6 +54,10 @@ describe.skipIf(!CHROMIUM)("an invented engine", () => {
     await page.getByRole("link", { name: "See the two side by side" }).click();
     await expect.poll(() => page.locator(".pair > .aside").count()).toBe(2);
     await expect.poll(() => said(page)).toBe(1);
+    await page
+      .locator(".pair > .aside", { hasText: OWN.title })
+      .getByText("then it ran well")
+      .waitFor();
   });
 
   it("is said to be one before its case is taken from a link", async () => {

@@ -150,6 +150,9 @@ describe("a number that would change the first place", () => {
     expect(sayFlip({ ...flip, of: "answer", finding: "lamp" }, name)).toBe(
       "May be off by 6.0 dB, 4.0 times the odds. “B@1” would be first if “A@1” brought this answer in only 20 % of cases, not in 50 %.",
     );
+    expect(sayFlip({ ...flip, of: "answer", finding: "lamp", moveDb: 0.04 }, name)).toBe(
+      `“${name(flip.first)}” is level with the first place: the smallest error decides between them.`,
+    );
     expect(sayFlip({ ...flip, of: "prior" }, name)).toBe(
       "“B@1” would be first if “A@1” were 4.0 times as rare.",
     );

@@ -28,9 +28,10 @@ export async function startPage(page: Document, script: string): Promise<void> {
   if (first) {
     await loadScreen(first);
     root.replaceChildren();
-    page.documentElement.className = "";
     render(<App />, root);
   } else hydrate(<App />, root);
+  page.documentElement.className = "";
+  page.querySelector(".lost")?.remove();
   performance.mark(READY);
   whenIdle(() => {
     startThinking(script);

@@ -57,6 +57,18 @@ describe("each rule", () => {
     ],
     ["blinked, now out", [said("lamp", "blinked-then-out")], "to-safety-only", "drive.blinked"],
     [
+      "blinked, and misses at light throttle too",
+      [said("lamp", "blinked-then-steady"), said("regime.worst", "cruise")],
+      "do-not-drive",
+      "drive.blinked-and-misses",
+    ],
+    [
+      "blinked, and misses under load alone",
+      [said("lamp", "blinked-then-steady"), said("regime.worst", "pull")],
+      "to-safety-only",
+      "drive.blinked",
+    ],
+    [
       "steady lamp, slight roughness",
       [said("lamp", "steady"), said("complaint.severity", "slight")],
       "drive-gently",

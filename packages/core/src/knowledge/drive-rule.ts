@@ -264,11 +264,28 @@ export const DRIVE_RULES: readonly DriveRuleRow[] = [
     grounds: HABIT,
   },
   {
+    id: "drive.blinked-and-misses",
+    level: "do-not-drive",
+    when: {
+      all: [
+        { finding: "lamp", is: ["blinked-then-steady", "blinked-then-out"] },
+        { finding: "regime.worst", is: ["cruise", "all"] },
+      ],
+    },
+    reason:
+      "It blinked, and it misses at light throttle too: no way of driving spares the catalyst.",
+    lifts: "It runs evenly at light throttle, and blinks only when pulling hard.",
+    never: ["wait for the lamp to calm down while driving on"],
+    cautions: ["blinking-lamp"],
+    grounds: HABIT,
+  },
+  {
     id: "drive.blinked",
     level: "to-safety-only",
     when: { finding: "lamp", is: ["blinked-then-steady", "blinked-then-out"] },
-    reason: "Under load the misfire is bad enough for the catalyst; at light throttle it is not.",
-    lifts: "Mended, and no blinking on a drive that pulls as hard as then.",
+    reason:
+      "Under load the misfire was bad enough for the catalyst; with little throttle it is milder.",
+    lifts: "Mended, and no blinking at idle or at light throttle.",
     never: ["take it on a motorway, up hills under load or with a trailer"],
     cautions: ["blinking-lamp"],
     grounds: PRACTICE,

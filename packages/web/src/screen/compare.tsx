@@ -1,16 +1,10 @@
 // Two cases of this device side by side: engine, first places, repairs, and the answers that differ.
-import {
-  type Engine,
-  type EngineProfile,
-  type Finding,
-  InputError,
-  profileById,
-  resolveEngine,
-} from "@half-order/core";
+import { type Engine, type EngineProfile, type Finding, profileById } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { mendedLines } from "../hand-over/mended.ts";
 import { likelyLines } from "../hand-over/summary.ts";
+import { enginesOf } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
 import { atWhole, compared, type Difference } from "../state/compare.ts";
 import { lookAtShelf, open, shelf } from "../state/keep.ts";
@@ -119,8 +113,9 @@ interface OneProps {
 
 function One({ kept, thought }: OneProps): VNode {
   const { doc } = kept;
-  const engine = engineOf(doc);
-  const repairs = engine ? mendedLines(doc, engine) : [];
+  const [engine, ...others] = enginesIn(doc);
+  const repairs = engine ? mendedLines(doc, engine, others.length > 0) : [];
+  const first = doc.closed === undefined ? COMPARE.first : RANKING.was;
   return (
     <section class="aside">
       <h2>{sayCase(doc)}</h2>
@@ -132,7 +127,7 @@ function One({ kept, thought }: OneProps): VNode {
         ].join(", ")}
       </p>
       <Invented of={doc.engine} />
-      <h3>{doc.findings.length > 0 ? COMPARE.first : COMPARE.before}</h3>
+      <h3>{doc.findings.length > 0 ? first : COMPARE.before}</h3>
       <FirstThree thought={thought} />
       <h3>{COMPARE.repairs}</h3>
       {repairs.length === 0 ? (
@@ -182,19 +177,14 @@ function FirstThree({ thought }: Pick<OneProps, "thought">): VNode {
   );
 }
 
-/** Nothing where the engine is not sound: there is no place to name. */
-function engineOf(doc: CaseDoc): Engine | undefined {
+/** None where the engine is not sound: there is no place to name. */
+function enginesIn(doc: CaseDoc): readonly Engine[] {
   const profile = profileOf(doc);
-  try {
-    return profile && resolveEngine(profile);
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
+  return profile ? enginesOf(profile) : [];
 }
 
 function findingsOf(doc: CaseDoc): readonly Finding[] {
-  const engine = engineOf(doc);
+  const [engine] = enginesIn(doc);
   return engine ? atWhole(doc.findings, findingRow, engine) : doc.findings;
 }
 

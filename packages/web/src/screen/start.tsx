@@ -15,6 +15,7 @@ import { Heading } from "../ui/heading.tsx";
 /** Cases shown here; the others are on their own screen. */
 const SHOWN = 3;
 
+/** Each way is called as its address: one that was tapped before the scripts have come is then the target. */
 export function Start(): VNode {
   useEffect(() => {
     void lookAtShelf();
@@ -33,7 +34,7 @@ export function Start(): VNode {
         <h2 class="title">{START.ask}</h2>
         <div class="numbers">
           {cylinderCounts().map((count) => (
-            <a key={count} class="number" href={at("pick", String(count))}>
+            <a key={count} class="number" id={`/pick/${count}`} href={at("pick", String(count))}>
               {count}
             </a>
           ))}
@@ -66,7 +67,7 @@ function Hero(): VNode {
 function Way({ to, say, more }: { to: string; say: string; more: string }): VNode {
   return (
     <li>
-      <a href={at(to)}>
+      <a id={`/${to}`} href={at(to)}>
         {say}
         <small>{more}</small>
       </a>

@@ -42,9 +42,13 @@ export const profile = computed<EngineProfile | undefined>(() => {
 /** The engines that the profile may be; one when its firing order is known. */
 export const engines = computed<readonly Engine[]>(() => {
   const known = profile.value;
-  if (!known) return [];
-  return [...fitting(known)].sort((a, b) => b.weight - a.weight).map(({ engine }) => engine);
+  return known ? enginesOf(known) : [];
 });
+
+/** The engines that a profile may be, the most common first; none where it is not sound. */
+export function enginesOf(known: EngineProfile): readonly Engine[] {
+  return [...fitting(known)].sort((a, b) => b.weight - a.weight).map(({ engine }) => engine);
+}
 
 /** Opens a new case on an engine; the open one stays where it is just as a new one would be. */
 export function beginCase(engine: CaseDoc["engine"], hand?: AtHand): void {

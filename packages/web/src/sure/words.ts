@@ -8,6 +8,8 @@ import type { Carrying } from "./work-out.ts";
 const FAR_DB = 30;
 /** Twice the odds: most weights are estimates that may well be off by so much. */
 const USUAL_DB = 3;
+/** Less shows in no figure. */
+const LEVEL_DB = 0.1;
 
 /** Whether an error in it, or taking it back, could change the first place. */
 export function decides({ flip, without }: Pick<Carrying, "flip" | "without">): boolean {
@@ -25,6 +27,7 @@ export function sayFlip(
   { of, fault, from, to, moveDb, first }: NamedFlip,
   name: (key: string) => string,
 ): string {
+  if (Math.abs(moveDb) < LEVEL_DB) return SURE.level(name(first));
   const times = sayTimes(10 ** (Math.abs(moveDb) / 10));
   const near = Math.abs(moveDb) <= USUAL_DB ? ` ${SURE.within}` : "";
   if (of === "prior") {

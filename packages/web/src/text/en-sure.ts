@@ -45,6 +45,8 @@ export const SURE = {
   none: "No single answer carries it: none of their weights, however wrong, would bring another part to the first place.",
   holds: (db: string): string => `${db} dB`,
   speaksNot: "says nothing of it",
+  level: (first: string): string =>
+    `“${first}” is level with the first place: the smallest error decides between them.`,
   off: (db: string, times: string): string => `May be off by ${db} dB, ${times} times the odds.`,
   within: "That is no more than estimates are often off by.",
   falls: (fault: string, to: string, from: string, first: string): string =>

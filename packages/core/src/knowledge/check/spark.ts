@@ -49,6 +49,7 @@ export const SPARK = [
       "Never crank with an output hanging open. It ruins the rail, and the spark looks for you.",
       "Connector on, hands off, let somebody crank for a few seconds; note each output.",
       "None on both with the trigger there: the rail. None on one: its leg or boot.",
+      "Before the next start: what cut the fuel is undone, injectors plugged in.",
     ],
     minutes: 10,
     tool: "spark tester",

@@ -16,12 +16,16 @@ export const LAMP_AND_CODE = [
       steady: { say: "On, steady", chance: 0.45 },
       blinking: {
         say: "Blinking now",
-        more: "about once a second",
+        more: "about once a second, or until the engine was off",
         chance: 0.15,
         caution: "blinking-lamp",
       },
-      "blinked-then-steady": { say: "It blinked, now steady", chance: 0.08 },
-      "blinked-then-out": { say: "It blinked, now out", chance: 0.04 },
+      "blinked-then-steady": {
+        say: "It blinked, now steady",
+        more: "the engine running",
+        chance: 0.08,
+      },
+      "blinked-then-out": { say: "It blinked, now out", more: "the engine running", chance: 0.04 },
     },
     byMisfire: {
       none: {
