@@ -3,9 +3,12 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { START } from "../../packages/web/src/text/en.ts";
 import { DOCUMENT } from "../../packages/web/src/text/en-document.ts";
-import { CHROMIUM, PHONE, ready, useStage } from "../helper/page.ts";
+import { CHROMIUM, drawn, openPage, PHONE, ready, useStage } from "../helper/page.ts";
+import { openCase } from "../helper/room.ts";
 
 const stage = useStage();
+
+const DOC = { halfOrderCase: 1, engine: "demo.tern", title: "Hill", findings: [] } as const;
 
 /** The page while its scripts are on their way; `arrive` lets them come. */
 async function early(hash = ""): Promise<{ page: Page; arrive: () => void }> {
@@ -83,6 +86,35 @@ describe.skipIf(!CHROMIUM)("the first screen", () => {
     expect(stage.complaints).toEqual([]);
   });
 
+  it("has its cases first for who has some, from the first sight on", async () => {
+    const page = await openPage(stage, PHONE);
+    await openCase(stage, page, DOC);
+    await page.locator("a.brand").click();
+    await heading(page).waitFor();
+    const seen = await page.context().newPage();
+    await seen.addInitScript(() => {
+      // What is seen of the first number, at each frame.
+      const seenAt: number[] = [];
+      Object.assign(globalThis, { seenAt });
+      const look = (): void => {
+        const number = document.querySelector(".numbers a");
+        if (number && getComputedStyle(number).visibility === "visible") {
+          seenAt.push(Math.round(number.getBoundingClientRect().top));
+        }
+        requestAnimationFrame(look);
+      };
+      requestAnimationFrame(look);
+    });
+    await seen.goto(stage.address);
+    await ready(seen);
+    const mine = await seen.getByRole("button", { name: /Hill/ }).boundingBox();
+    const number = await seen.locator(".numbers a").first().boundingBox();
+    expect(mine?.y).toBeLessThan(number?.y ?? 0);
+    await drawn(seen);
+    const tops = await seen.evaluate(() => (globalThis as { seenAt?: number[] }).seenAt ?? []);
+    expect(new Set(tops).size).toBe(1);
+  });
+
   it("says when a script does not come, and comes up whole at the next reload", async () => {
     const context = await stage.browser.newContext(PHONE);
     const page = await context.newPage();
@@ -98,11 +130,10 @@ describe.skipIf(!CHROMIUM)("the first screen", () => {
 
   it("opens the file that was chosen before", async () => {
     const { page, arrive } = await early();
-    const doc = { halfOrderCase: 1, engine: "demo.tern", findings: [] };
     await page.locator("input[type=file]").setInputFiles({
       name: "case.json",
       mimeType: "application/json",
-      buffer: Buffer.from(JSON.stringify(doc)),
+      buffer: Buffer.from(JSON.stringify(DOC)),
     });
     arrive();
     await page.locator(".ranking .ranked-row").first().waitFor();

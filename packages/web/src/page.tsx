@@ -3,7 +3,7 @@ import { hydrate, options, render } from "preact";
 import { App, currentEntry } from "./app.tsx";
 import { CASE } from "./case-entry.ts";
 import { DRIVE_ANSWER } from "./screens.ts";
-import { keepOpenCase, resumeLast } from "./state/keep.ts";
+import { keepOpenCase, resumeLast, shelf } from "./state/keep.ts";
 import { followKeys } from "./state/key.ts";
 import { followAddress } from "./state/route.ts";
 import { startThinking } from "./state/thinking.ts";
@@ -25,8 +25,9 @@ export async function startPage(page: Document, script: string): Promise<void> {
   await Promise.all([resumeLast(), ownUnits()]);
   keepOpenCase();
   const first = currentEntry();
-  if (first) {
-    await loadScreen(first);
+  if (first) await loadScreen(first);
+  // With cases it is another first screen than the one that stands in the document.
+  if (first || shelf.value.length > 0) {
     root.replaceChildren();
     render(<App />, root);
   } else hydrate(<App />, root);

@@ -31,6 +31,7 @@ export function Start(): VNode {
         <Hero />
       </div>
       <div class="start-ways">
+        <Shelf />
         <h2 class="title">{START.ask}</h2>
         <div class="numbers">
           {cylinderCounts().map((count) => (
@@ -48,7 +49,6 @@ export function Start(): VNode {
             <FileWay />
           </li>
         </ul>
-        <Shelf />
         {isKeptOffline.value !== undefined && (
           <p class="fine">{isKeptOffline.value ? START.offline : START.notOffline}</p>
         )}
