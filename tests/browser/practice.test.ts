@@ -4,6 +4,7 @@ import { profileById } from "@half-order/core";
 import { comparePaths, hideFault, type PracticeAct, practise } from "@half-order/core/instrument";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { sayCost } from "../../packages/web/src/text/en-practice.ts";
 import {
   CHROMIUM,
   DESK,
@@ -83,7 +84,7 @@ describe.skipIf(!CHROMIUM)("a hidden fault", () => {
     await page.locator(".practice-open .caution").waitFor();
     await page.getByRole("button", { name: /^2\+3/ }).click();
     const minutes = practise(hidden(), [COUNTS, PLUGS]).minutes;
-    await page.getByText(`Checks so far: ${minutes} minutes.`).waitFor();
+    await page.getByText(`Checks so far: ${sayCost(minutes)}.`).waitFor();
     await page.waitForURL(/check\.counts\/check\.plugs-out%402$/);
 
     const known = await page.locator(".practice-known").innerText();
@@ -105,8 +106,15 @@ describe.skipIf(!CHROMIUM)("a hidden fault", () => {
   it("comes to light with the repair, and both ways stand as the library lays them", async () => {
     const page = await openPractice(PHONE, MIDDLE);
     await choose(page, "Find a repair by a word", "Renew all spark plugs");
+    const passed = await page.evaluateHandle(() => {
+      const names: string[] = [];
+      addEventListener("focusin", ({ target }) => names.push((target as Element).className));
+      return names;
+    });
     await page.getByRole("button", { name: /^Mend it/ }).click();
     await page.getByRole("heading", { name: "What it was" }).and(page.locator(":focus")).waitFor();
+    // While it was being worked out the focus was on what says so.
+    expect(await passed.jsonValue()).toContain("practice-state");
     const both = comparePaths(hidden(), [COUNTS, PLUGS], REPAIR);
     const isRight = async (): Promise<void> => {
       await expect.poll(() => page.locator(".practice-truth").innerText()).toBe(both.truth.name);
@@ -124,9 +132,17 @@ describe.skipIf(!CHROMIUM)("a hidden fault", () => {
           .getByText(repair?.name ?? "-")
           .waitFor();
         await expect
-          .poll(() => ways.nth(i).locator("dd").allInnerTexts())
-          .toEqual([`${checkMinutes} minutes`, `${minutes} minutes`]);
+          .poll(() => ways.nth(i).locator(".practice-sums dd").allInnerTexts())
+          .toEqual([sayCost(checkMinutes), sayCost(minutes)]);
+        const answers = steps.flatMap((step) => (step.kind === "check" ? step.shows : []));
+        await expect
+          .poll(() => ways.nth(i).locator(".practice-told dd").count())
+          .toBe(answers.length);
       }
+      await page.getByRole("heading", { name: both.truth.name }).waitFor();
+      await page.getByRole("heading", { name: "What exactly is broken" }).waitFor();
+      const [best] = both.mends;
+      await page.getByText(`What mends it: ${best?.name},`).waitFor();
       await page.getByRole("heading", { name: "Where the ways part" }).waitFor();
     };
     await isRight();
@@ -156,6 +172,19 @@ describe.skipIf(!CHROMIUM)("a hidden fault", () => {
     await page.getByRole("link", { name: /hide a fault/ }).click();
     await page.waitForURL(/#\/practice\//);
     await page.locator(WORKED_OUT).waitFor();
+  });
+
+  it("is another one where the address is damaged, and says which part was not understood", async () => {
+    const page = await openPage(stage, PHONE, "#/practice/demo.nope/1");
+    await page.getByText("“demo.nope”").waitFor();
+    await page.locator(WORKED_OUT).waitFor();
+    await page.getByText("“demo.nope”").waitFor();
+    await page.locator(".practice-head summary").click();
+    await page.getByRole("button", { name: "Hide another fault" }).click();
+    await expect.poll(() => page.getByText("“demo.nope”").count()).toBe(0);
+    const other = await openPage(stage, PHONE, "#/practice/demo.tern/abc");
+    await other.getByText("“abc”").waitFor();
+    await other.locator(WORKED_OUT).waitFor();
   });
 
   it("is told to be none where the address holds no such check", async () => {
@@ -195,7 +224,7 @@ describe.skipIf(!CHROMIUM).each(WAYS)("on a %s", (_, options) => {
     const page = await openPractice(options, MIDDLE);
     await page.locator(".practice-head summary").click();
     await choose(page, "Find a check by a word", "Take the plugs out");
-    await page.getByText("All repairs, part by part", { exact: false }).click();
+    await page.getByText(/^All repairs \(\d+\)$/).click();
     await page.setViewportSize({ width: page.viewportSize()?.width ?? 360, height: 9000 });
     expect(await violationsInBoth(page)).toEqual([]);
     expect(await overhang(page)).toBeLessThanOrEqual(0);

@@ -6,6 +6,7 @@ import { fits } from "../../packages/core/src/compile/fits.ts";
 import { shareOf } from "../../packages/core/src/compile/prior.ts";
 import { IGNITION_KINDS } from "../../packages/core/src/engine/profile.ts";
 import { allProfiles, profileById } from "../../packages/core/src/engine/profile-library.ts";
+import { sayProbability } from "../../packages/core/src/explain/phrase.ts";
 import { rank } from "../../packages/core/src/explain/rank.ts";
 import { type HiddenFault, hideFault } from "../../packages/core/src/instrument/hidden-fault.ts";
 import {
@@ -15,6 +16,7 @@ import {
 } from "../../packages/core/src/instrument/practice.ts";
 import { comparePaths } from "../../packages/core/src/instrument/practice-path.ts";
 import type { Finding } from "../../packages/core/src/knowledge/answer.ts";
+import { LEAST_MENDABLE } from "../../packages/core/src/knowledge/at-hand.ts";
 import { FAULTS, KNOWLEDGE } from "../../packages/core/src/knowledge/knowledge.ts";
 import { TOOLS } from "../../packages/core/src/knowledge/tool.ts";
 import { InputError } from "../../packages/core/src/units/problem.ts";
@@ -92,6 +94,23 @@ describe("what is hidden", () => {
     );
     expect(start.findings).toContainEqual(broken.findings.find((each) => each.finding === "codes"));
     expect(() => rank(engine.profile, start.findings)).not.toThrow();
+  });
+
+  it("says in which form it was hidden: a coil dead always, or more of it when hot", () => {
+    const forms = Array.from({ length: 60 }, (_, seed) => hideFault(FOUR, seed)).flatMap(
+      ({ truth, broken, engine }) => {
+        if (truth.fault !== "coil.single-dead") return [];
+        const [at = 0] = broken.place.cylinders;
+        const { offCold, offHot } = broken.parts.coils[engine.groupOf[at] ?? 0] ?? {};
+        const value = (name: string) =>
+          truth.figures.find(({ figure, cylinders }) => figure === name && cylinders[0] === at)
+            ?.value;
+        if (offCold === offHot) expect(value("coil.off")).toBe(offHot);
+        else expect([value("coil.offCold"), value("coil.offHot")]).toEqual([offCold, offHot]);
+        return [offCold === offHot];
+      },
+    );
+    expect(new Set(forms)).toEqual(new Set([true, false]));
   });
 
   it("wants a whole number", () => {
@@ -249,11 +268,68 @@ describe("both ways", () => {
       expect(shows.every(({ finding }) => rows.includes(finding))).toBe(true);
       known.push(...shows);
       open.push(...step.opens.map(({ id }) => id));
+      expect(made.shows).toEqual(shows);
       expect(made.belief).toBeCloseTo(believed(), 12);
     }
     const { step } = next(FOUR, known, { open, atHand });
     expect(step).toMatchObject({ kind: "repair", repair: library.repair?.id });
     expect(library.repair?.minutes).toBe(step.kind === "repair" ? step.minutes : -1);
+  });
+
+  it("the library's says why it hands over, and what would have mended it", () => {
+    const profile = engineOf("demo.dunlin");
+    const hidden = hideFault(profile, 41);
+    const { library, mends } = comparePaths(hidden, [], PLUGS);
+    expect(library).not.toHaveProperty("repair");
+    expect(library.minutes).toBe(library.checkMinutes);
+    expect(mends.map(({ id }) => id)).toEqual(["repair.head-gasket"]);
+    const acts = library.steps.flatMap((step): readonly PracticeAct[] => {
+      if (step.kind !== "check") return [];
+      const [cylinder] = step.cylinders;
+      return [{ kind: "check", check: step.id, ...(cylinder === undefined ? {} : { cylinder }) }];
+    });
+    const { parting } = comparePaths(hidden, acts, PLUGS);
+    expect(parting?.library).toEqual({ kind: "call", why: library.handed });
+    const known = checksOf(hidden, acts).flatMap(({ shows }) => shows);
+    const { step, mendable } = next(profile, [...hidden.start.findings, ...known], { atHand });
+    expect(step.kind).toBe("call");
+    expect(library.handed).toBe(mendable < LEAST_MENDABLE ? "little-mends" : "costs-more");
+  });
+
+  it("the learner's shows at each check what the log of it shows", () => {
+    const hidden = hideFault(FOUR, 4);
+    const acts = everyCheck(hidden).slice(0, 10);
+    const { learner } = comparePaths(hidden, acts, PLUGS);
+    const shown = learner.steps.map((step) => (step.kind === "check" ? step.shows : []));
+    expect(shown).toEqual(checksOf(hidden, acts).map(({ shows }) => shows));
+    expect(shown.flat().length).toBeGreaterThan(10);
+  });
+
+  it("name what mends it, the surest first, with the chance that the repair itself then has", () => {
+    fc.assert(
+      fc.property(kinds, seeds, (profile, seed) => {
+        const hidden = hideFault(profile, seed);
+        const { fault } = hidden.truth;
+        const { mends } = comparePaths(hidden, [], PLUGS);
+        const works = KNOWLEDGE.repairs
+          .filter((row) => fits(hidden.engine, row))
+          .flatMap((row) => row.mends.filter((mend) => mend.fault === fault))
+          .map((mend) => mend.works)
+          .sort((a, b) => b - a);
+        const said = (chances: readonly number[]) => chances.map(sayProbability);
+        expect(said(mends.map(({ cures }) => cures))).toEqual(said(works.slice(0, 2)));
+        const [first, second] = mends;
+        if (first && second && sayProbability(first.cures) === sayProbability(second.cures))
+          expect(first.minutes).toBeLessThanOrEqual(second.minutes);
+        expect(mends.length).toBeGreaterThan(0);
+        for (const { id, cures, cylinders } of mends) {
+          const at = cylinders[0] === undefined ? {} : { cylinder: cylinders[0] };
+          const { learner } = comparePaths(hidden, [], { repair: id, ...at });
+          expect(learner.repair).toMatchObject({ id, cures });
+        }
+      }),
+      { seed: 6, numRuns: 8 },
+    );
   });
 
   it("a repair cures only what it reaches", () => {

@@ -3,8 +3,14 @@ import { profileById } from "@half-order/core";
 import { comparePaths, hideFault, type PracticeAct, practise } from "@half-order/core/instrument";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readSteps, type Steps, writeSteps } from "../../packages/web/src/practice/address.ts";
+import {
+  readAddress,
+  readSteps,
+  type Steps,
+  writeSteps,
+} from "../../packages/web/src/practice/address.ts";
 import { workOut } from "../../packages/web/src/practice/thread-work.ts";
+import { sayCost } from "../../packages/web/src/text/en-practice.ts";
 import { PRACTICE_SCRIPT } from "../../packages/web/src/thread-practice.ts";
 
 const profile = profileById("generic.i4.1342.rail");
@@ -45,6 +51,48 @@ describe("a search in the address", () => {
       acts: [{ kind: "peek" }],
       wanted: { repair: "repair.rail" },
     });
+  });
+});
+
+describe("an address", () => {
+  const read = (...parts: readonly string[]) => readAddress(parts, (id) => id === "demo.tern");
+
+  it("gives engine, fault and steps", () => {
+    expect(read("demo.tern", "7", "peek")).toEqual({
+      engine: "demo.tern",
+      seed: 7,
+      steps: { acts: [{ kind: "peek" }] },
+      misread: [],
+    });
+    expect(read()).toEqual({ steps: { acts: [] }, misread: [] });
+  });
+
+  it("that is damaged says which part of it was not understood, and takes no step of another fault", () => {
+    const engine = read("demo.nope", "1");
+    expect(engine).toMatchObject({ seed: 1, steps: { acts: [] } });
+    expect(engine.misread).toEqual([expect.stringContaining("“demo.nope”")]);
+    for (const wrong of ["abc", "-1", "1.5", "1234567890"]) {
+      const { misread, ...rest } = read("demo.tern", wrong);
+      expect(rest).toEqual({ engine: "demo.tern", steps: { acts: [] } });
+      expect(misread).toEqual([expect.stringContaining(`“${wrong}”`)]);
+    }
+    const both = read("demo.nope", "abc", "peek");
+    expect(both.steps.acts).toEqual([]);
+    expect(both.misread.length).toBe(3);
+    expect(both.misread[2]).toMatch(/left out/);
+  });
+});
+
+describe("the cost", () => {
+  it("is said to the minute below an hour, and in hours beyond", () => {
+    expect([1, 12, 59, 60, 215, 1860].map(sayCost)).toEqual([
+      "1 minute",
+      "12 minutes",
+      "59 minutes",
+      "about 1 h",
+      "about 3 h 35 min",
+      "about 31 h",
+    ]);
   });
 });
 

@@ -12,6 +12,7 @@ import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import { TOOLS } from "../knowledge/tool.ts";
 import { type SimulatedCase, simulatedFaults, simulateIfRuns } from "../physics/simulate.ts";
 import type { SimulatedFaultId } from "../physics/simulated-break.ts";
+import { type BrokenFigure, brokenFigures } from "../physics/simulated-figure.ts";
 import { InputError, pointer } from "../units/problem.ts";
 import { type Random, randomOf } from "../units/random.ts";
 import { startOfVisit, type Visit } from "./simulated-visit.ts";
@@ -21,6 +22,8 @@ import { namesOf } from "./visit-step.ts";
 export interface HiddenTruth extends FaultAt {
   readonly name: string;
   readonly cylinders: readonly CylinderName[];
+  /** In which form and size, as physics drew it: dead only when hot, say. */
+  readonly figures: readonly BrokenFigure[];
 }
 
 /** An engine with a fault that who practises is not told. */
@@ -80,10 +83,16 @@ function drawCase(engine: Engine, random: Random): SimulatedCase | undefined {
   return undefined;
 }
 
-function truthOf(engine: Engine, { fault, place }: SimulatedCase): HiddenTruth {
+function truthOf(engine: Engine, { fault, place, parts }: SimulatedCase): HiddenTruth {
   const cylinders = namesOf(engine, place.cylinders);
   const name = KNOWLEDGE.faults.find(({ id }) => id === fault)?.name ?? fault;
-  return { fault, place: place.id, name: nameAt(name, cylinders, engine.names.length), cylinders };
+  return {
+    fault,
+    place: place.id,
+    name: nameAt(name, cylinders, engine.names.length),
+    cylinders,
+    figures: brokenFigures(parts),
+  };
 }
 
 /** Without what an engine of that kind is not asked. */

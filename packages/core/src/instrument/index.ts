@@ -32,6 +32,7 @@ export {
 export {
   type Comparison,
   comparePaths,
+  type HandedOver,
   type Parting,
   type PartingStep,
   type Path,

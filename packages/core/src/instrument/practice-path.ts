@@ -1,16 +1,22 @@
 // How did somebody look for a hidden fault, how would the library have, and where do the two ways part?
 import type { Next, NextCheck, NextRepair } from "../advice/advice.ts";
+import { fits } from "../compile/fits.ts";
 import type { Engine } from "../engine/engine.ts";
+import { places } from "../engine/place.ts";
+import { sayProbability } from "../explain/phrase.ts";
 import { rank } from "../explain/rank.ts";
 import type { Finding, RepairDone } from "../knowledge/answer.ts";
+import { LEAST_MENDABLE } from "../knowledge/at-hand.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import type { CheckRow } from "../knowledge/schema.ts";
 import type { HiddenFault, HiddenTruth } from "./hidden-fault.ts";
 import {
+  type CheckHere,
   checkedAct,
   checkedRepair,
   type PracticeAct,
   type PracticeStep,
+  shownBy,
   stepOffered,
 } from "./practice.ts";
 import { questionsOf } from "./simulated-look.ts";
@@ -18,33 +24,46 @@ import { adviceFor } from "./simulated-rule.ts";
 import { checked, cureChance, doneOf, type Visit } from "./simulated-visit.ts";
 import { checkStep, repairStep } from "./visit-step.ts";
 
-/** A check, or a look at the ranking, and how probable the ranking held the true fault after it. */
+/** A check with what it showed, or a look at the ranking, and how probable the true fault was held after it. */
 export type PathStep =
-  | (PracticeStep & { readonly kind: "check"; readonly belief: number })
+  | (PracticeStep & {
+      readonly kind: "check";
+      /** With what the owner or a check before had told of the same. */
+      readonly shows: readonly Finding[];
+      readonly belief: number;
+    })
   | { readonly kind: "peek"; readonly belief: number };
 
-/** The first repair, and the chance that it cures what was hidden, 0 where it does not reach it. */
+/** A repair, and the chance that it cures what was hidden, 0 where it does not reach it. */
 export interface PathRepair extends PracticeStep {
   readonly cures: number;
 }
+
+/** Why it was handed over: hardly anything that can be done would mend it, or to go on costs more than that. */
+export type HandedOver = "little-mends" | "costs-more";
 
 /** One way from the story to the first repair. */
 export interface Path {
   readonly steps: readonly PathStep[];
   readonly checkMinutes: number;
-  /** Left out where it was handed to somebody else. */
+  /** The first; left out where it was handed to somebody else. */
   readonly repair?: PathRepair;
+  /** In its place there. */
+  readonly handed?: HandedOver;
   /** Of checks and repair. */
   readonly minutes: number;
 }
 
 /** What one did where the ways part, and what the planner thought of it there. */
 export type PartingStep =
-  /** `worthMinutes`: what it was expected to save, its own taken off; left out where it was not weighed. */
+  /**
+   * `worthMinutes`: what it was expected to save against mending without any check, its own taken off; left out
+   * where it was not weighed.
+   */
   | (PracticeStep & { readonly kind: "check"; readonly worthMinutes?: number })
   /** `hoped`: the chance that it cures, as far as was known; left out where that was next to none. */
   | (PracticeStep & { readonly kind: "repair"; readonly hoped?: number })
-  | { readonly kind: "call" };
+  | { readonly kind: "call"; readonly why: HandedOver };
 
 export interface Parting {
   /** So many checks were the same, in the same order. */
@@ -56,6 +75,8 @@ export interface Parting {
 /** Both ways beside what was hidden. */
 export interface Comparison {
   readonly truth: HiddenTruth;
+  /** What mends it, from the engine as it came: the surest first, or the shortest of equally sure; two at most. */
+  readonly mends: readonly PathRepair[];
   /** How probable the ranking held the true fault after the story. */
   readonly belief: number;
   readonly learner: Path;
@@ -80,11 +101,34 @@ export function comparePaths(
   const parting = partingOf(engine, learner.taken, library.taken, library.said);
   return {
     truth,
+    mends: mendsOf(hidden).slice(0, MENDS_TOLD),
     belief: beliefIn(hidden, start.findings),
     learner: learner.path,
     library: library.path,
     ...(parting ? { parting } : {}),
   };
+}
+
+const MENDS_TOLD = 2;
+
+/** Every repair that reaches what was hidden, the surest first; of those with a chance said alike the shortest. */
+function mendsOf(hidden: HiddenFault): readonly PathRepair[] {
+  const { engine, start } = hidden;
+  return KNOWLEDGE.repairs
+    .filter((row) => fits(engine, row))
+    .flatMap((row) => places(engine, row.at).map((at) => repairStep(start, row, at)))
+    .map((repair) => pathRepair(hidden, repair))
+    .filter(({ cures }) => cures > 0)
+    .sort((a, b) => (isAlike(a, b) ? a.minutes - b.minutes : b.cures - a.cures));
+}
+
+function isAlike(a: PathRepair, b: PathRepair): boolean {
+  return sayProbability(a.cures) === sayProbability(b.cures);
+}
+
+function pathRepair({ engine, broken }: HiddenFault, repair: NextRepair): PathRepair {
+  const cures = cureChance(engine, broken, doneOf(repair));
+  return { ...stepOffered(engine, repair), cures };
 }
 
 /** What was done, step by step, without looks at the ranking. */
@@ -131,7 +175,7 @@ function librarysWay(hidden: HiddenFault): LibrarysWay {
     const { step } = advice;
     if (step.kind !== "check") {
       const repair = step.kind === "repair" ? step : undefined;
-      const path = pathOf(hidden, steps, repair);
+      const path = pathOf(hidden, steps, repair ?? whyHanded(advice));
       return { path, taken: repair ? [...taken, repair] : taken, said: [...said, advice] };
     }
     const after = checked(now, hidden.broken, step);
@@ -147,20 +191,29 @@ function librarysWay(hidden: HiddenFault): LibrarysWay {
 }
 
 function pathStep(hidden: HiddenFault, check: NextCheck, after: Visit): PathStep {
-  const belief = beliefIn(hidden, after.findings);
-  return { kind: "check", ...stepOffered(hidden.engine, check), belief };
+  const { engine } = hidden;
+  return {
+    kind: "check",
+    ...stepOffered(engine, check),
+    shows: shownBy(engine, after.findings, hereOf(engine, check)),
+    belief: beliefIn(hidden, after.findings),
+  };
+}
+
+function whyHanded({ mendable }: Next): HandedOver {
+  return mendable < LEAST_MENDABLE ? "little-mends" : "costs-more";
 }
 
 function pathOf(
-  { engine, broken }: HiddenFault,
+  hidden: HiddenFault,
   steps: readonly PathStep[],
-  repair: NextRepair | undefined,
+  repair: NextRepair | HandedOver,
 ): Path {
   const checkMinutes = steps.reduce((sum, s) => sum + (s.kind === "check" ? s.minutes : 0), 0);
-  if (!repair) return { steps, checkMinutes, minutes: checkMinutes };
-  const cures = cureChance(engine, broken, doneOf(repair));
-  const done = { ...stepOffered(engine, repair), cures };
-  return { steps, checkMinutes, repair: done, minutes: checkMinutes + repair.minutes };
+  if (typeof repair === "string")
+    return { steps, checkMinutes, handed: repair, minutes: checkMinutes };
+  const minutes = checkMinutes + repair.minutes;
+  return { steps, checkMinutes, repair: pathRepair(hidden, repair), minutes };
 }
 
 /** How probable the ranking holds the true fault, whatever else may be present. */
@@ -189,9 +242,10 @@ function partingOf(
 function weighed(
   engine: Engine,
   of: NextCheck | NextRepair | undefined,
-  { step, checks, repairs }: Next,
+  advice: Next,
 ): PartingStep {
-  if (!of) return { kind: "call" };
+  if (!of) return { kind: "call", why: whyHanded(advice) };
+  const { step, checks, repairs } = advice;
   const isIt = (each: NextCheck | NextRepair): boolean => keyOf(engine, each) === keyOf(engine, of);
   const own = step.kind !== "call" && isIt(step) ? step : [...checks, ...repairs].find(isIt);
   if (of.kind === "check") {
@@ -206,8 +260,12 @@ function weighed(
 function keyOf(engine: Engine, step: NextCheck | NextRepair | undefined): string | undefined {
   if (!step) return undefined;
   if (step.kind === "repair") return [step.repair, ...step.cylinders].join(" ");
-  const row = KNOWLEDGE.checks.find(({ id }) => id === step.check) as CheckRow;
-  const cylinders = step.cylinders.map((name) => engine.names.indexOf(name));
+  const { row, cylinders } = hereOf(engine, step);
   const keys = questionsOf(engine, row, cylinders).map(({ key }) => key);
   return [step.check, ...keys.sort()].join(" ");
+}
+
+function hereOf(engine: Engine, { check, cylinders }: NextCheck): CheckHere {
+  const row = KNOWLEDGE.checks.find(({ id }) => id === check) as CheckRow;
+  return { row, cylinders: cylinders.map((name) => engine.names.indexOf(name)) };
 }

@@ -93,11 +93,10 @@ export function practise(hidden: HiddenFault, acts: readonly PracticeAct[]): Pra
     const { row, cylinders } = checkedAct(engine, act);
     const check = checkStep(now, row, cylinders);
     const after = checked(now, hidden.broken, check);
-    const known = answersByKey(engine, after.findings);
     steps.push({
       kind: "check",
       ...stepOffered(engine, check),
-      shows: questionsOf(engine, row, cylinders).flatMap(({ key }) => known.get(key) ?? []),
+      shows: shownBy(engine, after.findings, { row, cylinders }),
       isKnown: after.findings.length === now.findings.length,
     });
     now = after;
@@ -109,6 +108,16 @@ export function practise(hidden: HiddenFault, acts: readonly PracticeAct[]): Pra
     checks: checksOffered(now),
     repairs: repairsOffered(now),
   };
+}
+
+/** What is known, once a check was made, of everything that it looks at. */
+export function shownBy(
+  engine: Engine,
+  findings: readonly Finding[],
+  { row, cylinders }: CheckHere,
+): readonly Finding[] {
+  const known = answersByKey(engine, findings);
+  return questionsOf(engine, row, cylinders).flatMap(({ key }) => known.get(key) ?? []);
 }
 
 function checksOffered(now: Visit): readonly PracticeOffer[] {
@@ -180,7 +189,8 @@ function placesOfCheck(engine: Engine, row: CheckRow): readonly (readonly number
   return all.filter((_, i) => keys.indexOf(keys[i] ?? "") === i).map(({ cylinders }) => cylinders);
 }
 
-interface CheckHere {
+/** A check at cylinders by index; none for the whole engine. */
+export interface CheckHere {
   readonly row: CheckRow;
   readonly cylinders: readonly number[];
 }

@@ -2,6 +2,7 @@
 // end the repair. So a reload loses nothing, and a case can be handed on.
 import type { RepairDone } from "@half-order/core";
 import type { PracticeAct } from "@half-order/core/instrument";
+import { PRACTICE } from "../text/en-practice.ts";
 
 /** What was done so far, and the repair that ended it. */
 export interface Steps {
@@ -9,6 +10,35 @@ export interface Steps {
   readonly wanted?: RepairDone;
 }
 
+/** What an address says; what it says wrongly is left out, and named in words. */
+export interface Opened {
+  readonly engine?: string;
+  readonly seed?: number;
+  readonly steps: Steps;
+  readonly misread: readonly string[];
+}
+
+/** Reads `engine / seed / steps`. Steps are of one fault of one engine: without either they are left out. */
+export function readAddress(
+  [id, written, ...parts]: readonly string[],
+  isKnown: (engine: string) => boolean,
+): Opened {
+  const hasEngine = id === undefined || isKnown(id);
+  const hasSeed = written === undefined || SEED.test(written);
+  const isRight = hasEngine && hasSeed;
+  return {
+    ...(id !== undefined && hasEngine ? { engine: id } : {}),
+    ...(written !== undefined && hasSeed ? { seed: Number(written) } : {}),
+    steps: isRight ? readSteps(parts) : { acts: [] },
+    misread: [
+      ...(hasEngine ? [] : [PRACTICE.wrongEngine(id)]),
+      ...(hasSeed ? [] : [PRACTICE.wrongSeed(written)]),
+      ...(isRight || parts.length === 0 ? [] : [PRACTICE.stepsLeftOut]),
+    ],
+  };
+}
+
+const SEED = /^\d{1,9}$/;
 const PEEK = "peek";
 const REPAIR = "repair.";
 

@@ -1,6 +1,8 @@
 // What it was, and both ways beside one another: each check with its minutes, the first repair, and where they part.
+import { resolveEngine } from "@half-order/core";
 import type {
   Comparison,
+  HiddenTruth,
   Parting,
   PartingStep,
   Path,
@@ -8,42 +10,29 @@ import type {
   PathStep,
 } from "@half-order/core/instrument";
 import type { VNode } from "preact";
+import { sayBroken } from "../lesson/words.ts";
 import { faultWords } from "../state/prose.ts";
 import { at } from "../state/route.ts";
-import { CHECK } from "../text/en-check.ts";
+import { LESSON } from "../text/en-lesson.ts";
 import { sayMinutes } from "../text/en-mend.ts";
-import { PRACTICE } from "../text/en-practice.ts";
+import { PRACTICE, sayCost } from "../text/en-practice.ts";
 import { Bar, chanceText } from "../ui/chance.tsx";
 import { Words } from "../ui/term.tsx";
 import { sayWhere } from "./log.tsx";
-import { engineId, hideAnother } from "./practice.ts";
+import { engineId, engineProfile, hideAnother } from "./practice.ts";
 import { TakingFocus } from "./taking-focus.tsx";
+import { Shown } from "./told.tsx";
 
 export function BothWays({ of }: { of: Comparison }): VNode {
-  const { truth, belief, learner, library, parting } = of;
-  const about = faultWords(truth.fault)?.about;
+  const { belief, learner, library, parting } = of;
   return (
     <>
-      <section class="practice-part">
-        <TakingFocus level={2}>{PRACTICE.was}</TakingFocus>
-        <p class="practice-truth">{truth.name}</p>
-        {about && (
-          <p>
-            <Words text={about} />
-          </p>
-        )}
-        {learner.repair && <p>{sayReach(learner.repair)}</p>}
-        <p>
-          <a class="act-link" href={at("lesson", engineId.value, truth.fault, truth.place)}>
-            {PRACTICE.watch}
-          </a>
-        </p>
-      </section>
+      <Was of={of} />
       <section class="practice-part">
         <h2>{PRACTICE.ways}</h2>
         <p class="help">{PRACTICE.waysHelp}</p>
         <div class="practice-ways">
-          <Way name={PRACTICE.yours} of={learner} before={belief} />
+          <Way name={PRACTICE.learner} of={learner} before={belief} />
           <Way name={PRACTICE.library} of={library} before={belief} />
         </div>
       </section>
@@ -52,12 +41,59 @@ export function BothWays({ of }: { of: Comparison }): VNode {
   );
 }
 
+function Was({ of: { truth, mends, learner } }: { of: Comparison }): VNode {
+  const about = faultWords(truth.fault)?.about;
+  return (
+    <section class="practice-part">
+      <TakingFocus level={2}>{PRACTICE.was}</TakingFocus>
+      <h3 class="practice-truth">{truth.name}</h3>
+      <p>{sayMends(mends)}</p>
+      {learner.repair && <p>{sayReach(learner.repair)}</p>}
+      {about && (
+        <p>
+          <Words text={about} />
+        </p>
+      )}
+      <Form of={truth} />
+      <p>
+        <a class="act-link" href={at("lesson", engineId.value, truth.fault, truth.place)}>
+          {PRACTICE.watch}
+        </a>
+      </p>
+      <p class="help">{PRACTICE.watchHelp}</p>
+    </section>
+  );
+}
+
+/** In which size and form it was hidden, in the words of the lesson. */
+function Form({ of: { figures } }: { of: HiddenTruth }): VNode | null {
+  const profile = engineProfile.value;
+  if (!profile || figures.length === 0) return null;
+  const engine = resolveEngine(profile);
+  return (
+    <>
+      <h3>{LESSON.what}</h3>
+      <ul>
+        {figures.map((each) => (
+          <li key={each.figure + each.cylinders.join()}>{sayBroken(engine, each)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function sayMends(mends: readonly PathRepair[]): string {
+  if (mends.length === 0) return PRACTICE.mendsNone;
+  const each = mends.map(({ name, cures }) => PRACTICE.curer(name, chanceText(cures)));
+  return PRACTICE.mends(each.join("; "));
+}
+
 function sayReach({ name, cures }: PathRepair): string {
   return cures > 0 ? PRACTICE.reaches(name, chanceText(cures)) : PRACTICE.misses(name);
 }
 
 function Way({ name, of, before }: { name: string; of: Path; before: number }): VNode {
-  const { steps, checkMinutes, repair, minutes } = of;
+  const { steps, checkMinutes, repair, handed, minutes } = of;
   return (
     <section class="practice-way">
       <h3>{name}</h3>
@@ -70,19 +106,20 @@ function Way({ name, of, before }: { name: string; of: Path; before: number }): 
           // The same check may be made twice.
           <Step key={i} of={step} />
         ))}
-        <li>{repair ? <Repair of={repair} /> : <p>{PRACTICE.handed}</p>}</li>
+        <li>
+          {repair && <Repair of={repair} />}
+          {handed && <p>{PRACTICE.handed[handed]}</p>}
+        </li>
       </ol>
       <dl class="practice-sums">
         <div>
           <dt>{PRACTICE.checksTook}</dt>
-          <dd>{CHECK.minutes(checkMinutes)}</dd>
+          <dd>{sayCost(checkMinutes)}</dd>
         </div>
-        {repair && (
-          <div>
-            <dt>{PRACTICE.allTook}</dt>
-            <dd>{CHECK.minutes(minutes)}</dd>
-          </div>
-        )}
+        <div>
+          <dt>{PRACTICE.allTook[handed ? "handed" : "repair"]}</dt>
+          <dd>{sayCost(minutes)}</dd>
+        </div>
       </dl>
     </section>
   );
@@ -94,10 +131,13 @@ function Step({ of }: { of: PathStep }): VNode {
       {of.kind === "peek" ? (
         <p>{PRACTICE.peeked}</p>
       ) : (
-        <p>
-          {of.name}
-          <small>{[...sayWhere(of.cylinders), CHECK.minutes(of.minutes)].join(", ")}</small>
-        </p>
+        <>
+          <p>
+            {of.name}
+            <small>{[...sayWhere(of.cylinders), sayCost(of.minutes)].join(", ")}</small>
+          </p>
+          <Shown of={of.shows} />
+        </>
       )}
       <Believed of={of.belief} />
     </li>
@@ -119,8 +159,7 @@ function Repair({ of: { name, minutes, cures } }: { of: PathRepair }): VNode {
     <p>
       {name}
       <small>
-        {CHECK.minutes(minutes)},{" "}
-        {cures > 0 ? PRACTICE.cured(chanceText(cures)) : PRACTICE.notCured}
+        {sayCost(minutes)}, {cures > 0 ? PRACTICE.cured(chanceText(cures)) : PRACTICE.notCured}
       </small>
     </p>
   );
@@ -151,7 +190,7 @@ function Parted({ of }: { of: Parting | undefined }): VNode {
 const WORTH_TELLING = 1;
 
 function sayParting(who: string, step: PartingStep): string {
-  if (step.kind === "call") return PRACTICE.handed;
+  if (step.kind === "call") return PRACTICE.handsOver(who, PRACTICE.handed[step.why]);
   if (step.kind === "repair") {
     const { hoped } = step;
     const hope = hoped === undefined ? PRACTICE.notHoped : PRACTICE.hoped(chanceText(hoped));

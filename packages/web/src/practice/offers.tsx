@@ -7,7 +7,7 @@ import { useState } from "preact/hooks";
 import { stepsOf } from "../state/prose.ts";
 import { CHECK } from "../text/en-check.ts";
 import { STEP } from "../text/en-mend.ts";
-import { PRACTICE } from "../text/en-practice.ts";
+import { PRACTICE, sayCost } from "../text/en-practice.ts";
 import { Cautions } from "../ui/caution.tsx";
 import { Ordered } from "../ui/repair-part.tsx";
 import { SearchField } from "../ui/search-field.tsx";
@@ -86,10 +86,10 @@ function Item({ kind, offer, onTake }: ItemProps): VNode {
   );
 }
 
-/** "12 minutes", or "12 to 20 minutes" where some of it is off already at one place and not at another. */
+/** "12 minutes", or "12 minutes to 20 minutes" where some of it is off already at one place and not at another. */
 function sayTimes(minutes: readonly number[]): string {
   const [least, most] = [Math.min(...minutes), Math.max(...minutes)];
-  return least === most ? CHECK.minutes(most) : PRACTICE.range(least, CHECK.minutes(most));
+  return least === most ? sayCost(most) : PRACTICE.range(sayCost(least), sayCost(most));
 }
 
 function Open({ kind, offer, onTake }: ItemProps): VNode {

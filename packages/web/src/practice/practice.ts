@@ -5,7 +5,7 @@ import type { Comparison, Practice, PracticeAct } from "@half-order/core/instrum
 import { computed, signal } from "@preact/signals";
 import { at } from "../state/route.ts";
 import { Thinker } from "../state/thinker.ts";
-import { readSteps, writeSteps } from "./address.ts";
+import { readAddress, writeSteps } from "./address.ts";
 import type { PracticeAnswer, PracticeQuestion } from "./thread-work.ts";
 
 const shelf = allProfiles();
@@ -22,18 +22,20 @@ export const comparison = signal<Comparison | undefined>(undefined);
 export const isWorking = signal(false);
 /** What is wrong with the address, or what broke, in its own words. */
 export const trouble = signal<readonly string[]>([]);
+/** What of the address was not understood, until another fault is hidden. */
+export const misread = signal<readonly string[]>([]);
 /** True once somebody has done something here: what comes of it then takes the focus. */
 export const hasActed = signal(false);
 
 export const engineProfile = computed<EngineProfile | undefined>(() => profileById(engineId.value));
 
 /** Starts from the address, e.g. `practice/demo.tern/7/check.counts/repair.rail`; without a seed from a new one. */
-export function beginPractice([, id, written, ...steps]: readonly string[]): void {
-  if (id !== undefined && profileById(id)) engineId.value = id;
-  const isWhole = written !== undefined && /^\d{1,9}$/.test(written);
-  const read = isWhole ? readSteps(steps) : { acts: [] };
+export function beginPractice([, ...parts]: readonly string[]): void {
+  const opened = readAddress(parts, (id) => profileById(id) !== undefined);
+  if (opened.engine !== undefined) engineId.value = opened.engine;
   hasActed.value = false;
-  start(isWhole ? Number(written) : newSeed(), read.acts, read.wanted);
+  start(opened.seed ?? newSeed(), opened.steps.acts, opened.steps.wanted);
+  misread.value = opened.misread;
 }
 
 /** Another fault; on the same engine unless another is picked, and who picks goes on picking. */
@@ -49,6 +51,7 @@ function start(of: number, done: readonly PracticeAct[], mended: RepairDone | un
   wanted.value = mended;
   practice.value = undefined;
   comparison.value = undefined;
+  misread.value = [];
   work();
 }
 

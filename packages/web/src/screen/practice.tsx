@@ -2,7 +2,7 @@
 // repair both ways stand beside one another.
 import type { EngineProfile } from "@half-order/core";
 import type { VNode } from "preact";
-import { useEffect } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import { EngineChoice } from "../lesson/engine-choice.tsx";
 import { BothWays } from "../practice/both-ways.tsx";
 import { Log, Story } from "../practice/log.tsx";
@@ -12,9 +12,11 @@ import {
   beginPractice,
   comparison,
   engineProfile,
+  hasActed,
   hideAnother,
   isWorking,
   mend,
+  misread,
   practice,
   trouble,
   wanted,
@@ -60,10 +62,17 @@ function sayIn(profile: EngineProfile): string {
 }
 
 function State(): VNode {
-  const says = wanted.value ? PRACTICE.comparing : PRACTICE.working;
+  const isComparing = wanted.value !== undefined && isWorking.value;
+  const says = isComparing ? PRACTICE.comparing : PRACTICE.working;
+  const ref = useRef<HTMLParagraphElement>(null);
+  // What was tapped is gone by then; the result takes the focus over.
+  useEffect(() => {
+    if (isComparing && hasActed.peek()) ref.current?.focus();
+  }, [isComparing]);
   return (
     <>
-      <p class="practice-state" role="status">
+      {misread.value.length > 0 && <p role="status">{misread.value.join(" ")}</p>}
+      <p ref={ref} class="practice-state" role="status" tabIndex={-1}>
         {isWorking.value ? says : ""}
       </p>
       {trouble.value.length > 0 && (
@@ -90,8 +99,6 @@ function Search(): VNode | null {
         <Story of={now.story} />
         <Log of={now} />
       </div>
-      {/* Where what was tapped stood; the status above says it to who hears the page. */}
-      {wanted.value && isWorking.value && <p aria-hidden="true">{PRACTICE.comparing}</p>}
       {!wanted.value && (
         <div class="practice-choose">
           <section class="practice-part">

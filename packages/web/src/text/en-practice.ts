@@ -1,4 +1,11 @@
 // The words of practising: a hidden fault, what is asked and checked, and both ways beside one another.
+import { CHECK } from "./en-check.ts";
+import { sayMinutes } from "./en-mend.ts";
+
+/** To the minute, so that steps add up by eye; from an hour on in hours. */
+export function sayCost(minutes: number): string {
+  return minutes < 60 ? CHECK.minutes(minutes) : sayMinutes(minutes);
+}
 
 export const PRACTICE = {
   title: "Look for a hidden fault",
@@ -10,10 +17,15 @@ export const PRACTICE = {
   working: "Working it out …",
   comparing: "Working out both ways …",
   broke: "That did not work",
+  wrongEngine: (id: string): string =>
+    `The address names an engine that is not known here: “${id}”. A fault is hidden in another engine.`,
+  wrongSeed: (written: string): string =>
+    `The address names the fault by “${written}”, which is no whole number of up to nine digits. Any fault is hidden instead.`,
+  stepsLeftOut: "What the address says was done is left out.",
 
   story: "What the owner tells",
   storyHelp: "With what the code reader shows.",
-  log: "What you checked",
+  log: "What was checked",
   logNone: "Nothing yet.",
   total: (minutes: string): string => `Checks so far: ${minutes}.`,
   isKnown: "Nothing of it is news.",
@@ -30,8 +42,8 @@ export const PRACTICE = {
   find: { check: "Find a check by a word", repair: "Find a repair by a word" },
   found: (n: number): string => (n === 1 ? "1 found" : `${n} found`),
   group: (tool: string, n: number): string => `With ${tool} (${n})`,
-  range: (least: number, most: string): string => `${least} to ${most}`,
-  allRepairs: (n: number): string => `All repairs, part by part (${n})`,
+  range: (least: string, most: string): string => `${least} to ${most}`,
+  allRepairs: (n: number): string => `All repairs (${n})`,
   opens: (what: string): string => `First: ${what}.`,
   how: "How",
   act: { check: "Check it", repair: "Mend it" },
@@ -39,32 +51,41 @@ export const PRACTICE = {
   together: "(what shares a coil is looked at together)",
 
   was: "What it was",
+  mends: (repairs: string): string => `What mends it: ${repairs}.`,
+  curer: (name: string, chance: string): string => `${name}, ${chance}`,
+  mendsNone: "No repair of the catalogue mends it on this engine.",
   reaches: (name: string, chance: string): string =>
-    `Your repair was: ${name}. It cures this with the chance: ${chance}.`,
+    `The repair that was chosen: ${name}. It cures this with the chance: ${chance}.`,
   misses: (name: string): string =>
-    `Your repair was: ${name}. It does not reach this, and the engine would miss as before.`,
+    `The repair that was chosen: ${name}. It does not reach this, and the engine would miss as before.`,
   ways: "Both ways",
   waysHelp:
     "After each step: how probable the ranking held the true fault, by what was known by then.",
   held: (chance: string): string => `true fault: ${chance}`,
-  yours: "Yours",
-  library: "This page's",
+  learner: "The learner's way",
+  library: "This page's way",
   before: "The story",
-  handed: "Hands it to somebody with more means.",
+  handed: {
+    "costs-more":
+      "Has it done by a professional: by what was known, to go on would have cost more than that.",
+    "little-mends":
+      "Has it done by a professional: by what was known, hardly any repair would have mended it.",
+  },
   cured: (chance: string): string => `cures it: ${chance}`,
   notCured: "does not cure it",
   checksTook: "Checks",
-  allTook: "With the repair",
+  allTook: { repair: "With the repair", handed: "Until it was handed over" },
 
   part: "Where the ways part",
-  never: "Nowhere: you did what the page would have done.",
+  never: "Nowhere: the learner did what the page would have done.",
   partAt: (n: number): string =>
     n === 0 ? "At once." : n === 1 ? "After the first check." : `After ${n} checks.`,
-  did: { learner: "You", library: "The page" },
+  did: { learner: "The learner", library: "The page" },
   doesCheck: (who: string, name: string): string => `${who}: ${name}.`,
   doesMend: (who: string, name: string): string => `${who}: mend. ${name}.`,
+  handsOver: (who: string, why: string): string => `${who}: ${why}`,
   saves: (minutes: string): string =>
-    `By what was known it was expected to save ${minutes}, its own taken off.`,
+    `By what was known, with this check it was expected to run right ${minutes} sooner than with repairs alone, the time of the check counted in.`,
   savesNothing: "By what was known it told little for its time.",
   notWeighed: "By what was known it told so little that it was not weighed.",
   hoped: (chance: string): string => `By what was known it would cure: ${chance}.`,
@@ -72,4 +93,5 @@ export const PRACTICE = {
   doubt:
     "The page plans by chances that are estimates, and one hidden fault proves neither way the better one.",
   watch: "Break this part and watch",
+  watchHelp: "There it breaks in a size of its own, perhaps in another form than here.",
 };
