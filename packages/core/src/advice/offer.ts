@@ -1,6 +1,7 @@
 // Everything that can be done next with what is at hand, as a problem for the planner.
 import type { AtHand, Finding } from "../knowledge/answer.ts";
 import { TRIAL_MINUTES } from "../knowledge/at-hand.ts";
+import { isOfPlace } from "../knowledge/caution.ts";
 import { ENGINE_RUNS } from "../knowledge/drive-level.ts";
 import type { CheckRow, DriveLevel, RepairRow } from "../knowledge/schema.ts";
 import type { PlanProblem } from "../planning/problem.ts";
@@ -125,7 +126,8 @@ export function cautionsOf(row: CheckRow, level: DriveLevel | undefined): readon
 /** Of checks that are about as good the one with fewer hazards, then the shorter one: a smaller number. */
 export function hazardOf({ checks, problem }: Offer, check: number): number {
   const minutes = problem.tests[check]?.cost ?? 0;
-  return (checks[check]?.cautions.length ?? 0) + minutes / (1 + minutes);
+  const own = (checks[check]?.cautions ?? []).filter((id) => !isOfPlace(id));
+  return own.length + minutes / (1 + minutes);
 }
 
 function mendableBy({ chance }: Prospect, repairs: readonly RepairHere[]): number {

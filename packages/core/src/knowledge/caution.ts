@@ -81,3 +81,8 @@ export function cautionsHere(
     where !== undefined && row.where !== undefined && !row.where.includes(where);
   return ids.filter((id) => !CAUTIONS.some((row) => row.id === id && elsewhere(row)));
 }
+
+/** True of a caution about the place where the car stands, and not about what the hand does there. */
+export function isOfPlace(id: string): boolean {
+  return CAUTIONS.some((row: CautionRow) => row.id === id && row.where !== undefined);
+}
