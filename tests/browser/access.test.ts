@@ -1,6 +1,6 @@
 // Is every kind of screen free of what axe can find, in the light and in the dark, and are targets
 // large enough for a thumb?
-import type { BrowserContextOptions, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import {
   CHROMIUM,
@@ -16,6 +16,7 @@ import {
   smallTargets,
   useStage,
   violationsInBoth,
+  WAYS,
 } from "../helper/page.ts";
 
 const stage = useStage();
@@ -68,11 +69,6 @@ const SCREENS = [
     ".practice:has(.practice-state:empty) .practice-known",
   ],
 ] as const;
-
-const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [
-  ["phone", PHONE],
-  ["desk", DESK],
-];
 
 const TARGETS = "button, summary, input:not(.vh), select, .links a, .foot a, .head a";
 

@@ -2,24 +2,15 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { CHROMIUM, openPage, PHONE, ranked, see, useStage, violations } from "../helper/page.ts";
-import { openCase } from "../helper/room.ts";
+import { openCase, PAIR_DOC } from "../helper/room.ts";
 
 const stage = useStage();
-
-const DOC = {
-  halfOrderCase: 1,
-  engine: "demo.tern",
-  findings: [
-    { finding: "lamp", answer: "steady" },
-    { finding: "codes", answer: ["P0302", "P0305"] },
-  ],
-} as const;
 
 const PROOF = "then next: the drives that prove it";
 
 async function opened(): Promise<Page> {
   const page = await openPage(stage, PHONE);
-  await openCase(stage, page, DOC);
+  await openCase(stage, page, PAIR_DOC);
   return page;
 }
 

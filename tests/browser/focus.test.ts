@@ -2,18 +2,9 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { CHROMIUM, openPage, RANKING, see, settled, useStage } from "../helper/page.ts";
-import { openCase } from "../helper/room.ts";
+import { openCase, PAIR_DOC } from "../helper/room.ts";
 
 const stage = useStage();
-
-const DOC = {
-  halfOrderCase: 1,
-  engine: "demo.tern",
-  findings: [
-    { finding: "lamp", answer: "steady" },
-    { finding: "codes", answer: ["P0302", "P0305"] },
-  ],
-} as const;
 
 /** A desk of 1280 × 800 seen at twice the size, one of 1280 × 1024 at four times, a small phone, and one whose letters are set to twice their size. */
 const WINDOWS = [
@@ -78,7 +69,7 @@ describe.skipIf(!CHROMIUM)("what has the focus", () => {
     "is covered by nothing in $width × $height, letters × $letters",
     async ({ letters, ...viewport }) => {
       const page = await openPage(stage, { viewport, bypassCSP: true });
-      await openCase(stage, page, DOC);
+      await openCase(stage, page, PAIR_DOC);
       if (letters !== 1) {
         await page.addStyleTag({ content: `html { font-size: ${100 * letters}% }` });
       }

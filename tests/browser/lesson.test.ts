@@ -13,6 +13,7 @@ import {
   smallTargets,
   useStage,
   violationsInBoth,
+  WAYS,
 } from "../helper/page.ts";
 
 const stage = useStage();
@@ -38,11 +39,6 @@ async function isAt(page: Page, place: string): Promise<void> {
   await where.and(page.locator(`select:has(option:checked[value="${place}"])`)).waitFor();
   await settled(page);
 }
-
-const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [
-  ["phone", PHONE],
-  ["desk", DESK],
-];
 
 describe.skipIf(!CHROMIUM)("a broken engine", () => {
   it("shows in its table, codes, beat and circuit what the simulator says", async () => {

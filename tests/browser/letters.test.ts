@@ -1,18 +1,10 @@
 // Who has set larger letters on a phone: is all of each screen still there, without scrolling sideways?
 import { describe, expect, it } from "vitest";
 import { CHROMIUM, openPage, PHONE, settled, useStage } from "../helper/page.ts";
-import { openCase } from "../helper/room.ts";
+import { openCase, PAIR_DOC } from "../helper/room.ts";
 
 const stage = useStage();
 
-const DOC = {
-  halfOrderCase: 1,
-  engine: "demo.tern",
-  findings: [
-    { finding: "lamp", answer: "steady" },
-    { finding: "codes", answer: ["P0302", "P0305"] },
-  ],
-} as const;
 const SCREENS = [
   "ranking",
   "question/lamp",
@@ -30,7 +22,7 @@ const SLACK_PX = 1;
 describe.skipIf(!CHROMIUM)("letters half as large again", () => {
   it("leave every screen as wide as the phone", async () => {
     const page = await openPage(stage, PHONE);
-    await openCase(stage, page, DOC);
+    await openCase(stage, page, PAIR_DOC);
     const session = await page.context().newCDPSession(page);
     const fontSizes = { standard: LETTERS_PX, fixed: LETTERS_PX };
     await session.send("Page.setFontSizes", { fontSizes });

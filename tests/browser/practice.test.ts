@@ -16,6 +16,7 @@ import {
   smallTargets,
   useStage,
   violationsInBoth,
+  WAYS,
 } from "../helper/page.ts";
 import { press, tabTo } from "../helper/room.ts";
 
@@ -212,10 +213,6 @@ describe.skipIf(!CHROMIUM)("by keyboard alone", () => {
   });
 });
 
-const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [
-  ["phone", PHONE],
-  ["desk", DESK],
-];
 /** Words of the trade in a sentence are as high as its lines. */
 const TARGETS = "main button:not(.term-word), main summary, main input, main select, main a";
 

@@ -1,7 +1,7 @@
 // The rooms beside the ranking: the record of plugs, handing over, links, words, all cases, two side by side, how
 // sure it is. Free of what axe can find, in both schemes, and walked by keyboard alone.
 import { type Finding, profileById, sensitivity } from "@half-order/core";
-import type { BrowserContextOptions, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { writeLink } from "../../packages/web/src/hand-over/link.ts";
 import {
@@ -16,15 +16,11 @@ import {
   smallTargets,
   useStage,
   violationsInBoth,
+  WAYS,
 } from "../helper/page.ts";
 import { atHeading, DOC, FINDINGS, METRIC, openCase, press, type } from "../helper/room.ts";
 
 const stage = useStage();
-
-const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [
-  ["phone", PHONE],
-  ["desk", DESK],
-];
 
 /** Each with what shows that it is whole. */
 const ROOMS: readonly (readonly [string, (page: Page) => Promise<void>])[] = [

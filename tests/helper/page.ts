@@ -166,6 +166,12 @@ export async function openPage(
   return page;
 }
 
+/** Both sizes, for tests of each. */
+export const WAYS: readonly (readonly [string, BrowserContextOptions])[] = [
+  ["phone", PHONE],
+  ["desk", DESK],
+];
+
 /** Waits until the page answers to a hand. */
 export async function ready(page: Page): Promise<void> {
   await page.waitForFunction(() => performance.getEntriesByName("ready").length > 0);

@@ -82,3 +82,13 @@ export async function type(page: Page, name: string | RegExp, text: string): Pro
 export async function atHeading(page: Page, name: string | RegExp): Promise<void> {
   await page.getByRole("heading", { name, exact: true }).and(page.locator(":focus")).waitFor();
 }
+
+/** A V6 of whose pair both cylinders are named. */
+export const PAIR_DOC = {
+  halfOrderCase: 1,
+  engine: "demo.tern",
+  findings: [
+    { finding: "lamp", answer: "steady" },
+    { finding: "codes", answer: ["P0302", "P0305"] },
+  ],
+} as const;
