@@ -122,6 +122,54 @@ describe("fuel and air", () => {
     }
   });
 
+  // Air that nobody measured is the largest part of the flow at idle (common practice); a warm engine's control
+  // unit adds by habit what it learnt there, also right after a hot start.
+  it.each(["intake.runner-leak", "intake.hose-leak"] as const)(
+    "%s is worst at idle, hot or cold",
+    (id) => {
+      for (const each of cases(id, 10)) {
+        const { hotIdle, coldIdle, hotRestart, cruise, pull } = each.drive;
+        const idle = Math.max(lost(hotIdle), lost(coldIdle));
+        expect(idle).toBeGreaterThan(Math.max(lost(cruise), lost(pull)) + 0.02);
+        // A cylinder that is all but dead is so in both; the restart is short, so its share is coarse.
+        expect(idle).toBeGreaterThan(lost(hotRestart) - 0.02);
+        expect(answer(each, "regime.worst")).toBe("idle");
+        expect(hotRestart.mixture.trim).toBeGreaterThan(0.05);
+      }
+    },
+  );
+
+  // While little is wanted the regulator holds (common practice).
+  it("miss under load what a tired pump cannot give", () => {
+    const tired = cases("fuel.pressure-low", 10);
+    for (const { drive: ways } of tired) {
+      const idle = Math.max(lost(ways.hotIdle), lost(ways.coldIdle), lost(ways.hotRestart));
+      expect(lost(ways.pull)).toBeGreaterThan(idle + 0.02);
+      expect(ways.pull.mixture.lambda[0]).toBeGreaterThan(ways.hotIdle.mixture.lambda[0] as number);
+    }
+    expect(tired.map((each) => each.observeCheck("fuel-pressure"))).not.toContain("in-limit");
+    expect(tired.filter((each) => answer(each, "regime.worst") === "pull").length).toBeGreaterThan(
+      8,
+    );
+  });
+
+  it("and sparks are worst where the words about the fault say so", () => {
+    const told = FAULTS.flatMap(({ id, regimes: { pull, hotIdle, coldIdle } }) => {
+      const more = pull - Math.max(hotIdle, coldIdle);
+      return Math.abs(more) >= 0.4 && id in SIMULATED_BREAKS && !/distributor|rotor/.test(id)
+        ? [{ id: id as SimulatedFaultId, isUnderLoad: more > 0 }]
+        : [];
+    });
+    expect(told.length).toBeGreaterThan(8);
+    for (const { id, isUnderLoad } of told) {
+      const engine = id.startsWith("lead") ? packs : rail;
+      const more = cases(id, 5, engine).reduce((sum, { drive: { pull, hotIdle, coldIdle } }) => {
+        return sum + lost(pull) - Math.max(lost(hotIdle), lost(coldIdle));
+      }, 0);
+      expect(isUnderLoad ? more : -more, id).toBeGreaterThan(0);
+    }
+  });
+
   it("choke a leak below about half an atmosphere", () => {
     expect(leakedAir(1e-6, 20e3)).toBe(leakedAir(1e-6, 50e3));
     expect(leakedAir(1e-6, 95e3)).toBeLessThan(leakedAir(1e-6, 50e3));
@@ -250,6 +298,27 @@ describe("where it shows", () => {
     expect(loose.filter((each) => answer(each, "regime.bumps") === "yes").length).toBeGreaterThan(
       7,
     );
+  });
+
+  it("is felt as so many dead cylinders as miss nearly all strokes, by most drivers", () => {
+    const steady = ["injector.dead", "driver.dead", "plug.cracked", "valve.leaking"] as const;
+    const stories = steady.flatMap((fault) => cases(fault, 12));
+    const words = ["none", "one", "two", "more"];
+    const clear = stories.flatMap((each) => {
+      const dead = each.drive.hotIdle.share.filter((s) => s > 0.9).length;
+      return dead > 0 && dead < each.drive.hotIdle.share.length ? [{ each, dead }] : [];
+    });
+    expect(clear.length).toBeGreaterThan(25);
+    const felt = clear.filter(
+      ({ each, dead }) => answer(each, "complaint.dead-cylinders") === words[dead],
+    );
+    expect(felt.length / clear.length).toBeGreaterThan(0.8);
+  });
+
+  it("feels like no dead cylinder where changing ones miss, or all together", () => {
+    const stories = [...cases("crank-sensor.weak", 12), ...cases("connector.loose", 12)];
+    const none = stories.filter((each) => answer(each, "complaint.dead-cylinders") === "none");
+    expect(none.length / stories.length).toBeGreaterThan(0.75);
   });
 
   it("is at idle with a gap too small to light, under load with one too wide", () => {

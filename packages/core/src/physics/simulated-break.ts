@@ -276,8 +276,10 @@ export const SIMULATED_BREAKS = {
     at: "engine",
     story: "slow",
     apply: (parts, _, random) => {
-      parts.fuelPressure = between(random, 0.35, 0.85);
-      parts.pumpFlow = between(random, 0.45, 1.1);
+      // While little is wanted the regulator holds, or nearly. What a tired pump, a blocked filter or a thin
+      // feed cannot give is missing when much is wanted (common practice).
+      parts.fuelPressure = between(random, 0.7, 1);
+      parts.pumpFlow = between(random, 0.35, 0.95);
     },
   },
   "intake.runner-leak": {

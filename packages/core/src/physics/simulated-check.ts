@@ -38,7 +38,8 @@ const ENGINE_LOOKS: Readonly<Record<string, EngineLook>> = {
     return (["even", "one-weak", "two-weak"] as const)[Math.min(2, weak)];
   },
   "fuel-pressure": ({ parts }) => {
-    if (parts.fuelPressure < 0.88) return "low";
+    // Falls under load where the pump gives less than full load takes.
+    if (parts.fuelPressure < 0.88 || parts.pumpFlow < 1) return "low";
     return parts.injectors.some(({ leakKgS }) => leakKgS > 0.04e-3) ? "bleeds-down" : "in-limit";
   },
   "intake-leak": ({ parts }) => [

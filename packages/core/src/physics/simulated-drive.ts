@@ -62,12 +62,26 @@ function stretch(
   regime: SimulatedRegime,
   random: Random,
 ): SimulatedStretch {
-  let mixture = mixtureIn(parts, regime, 0);
+  let mixture = mixtureIn(parts, regime, learntTrim(parts, regime));
   for (let i = 0; regime.isTrimmed && i < TRIM_STEPS; i++) {
     const { share } = run(parts, { ...regime, cycles: 24 }, mixture, random);
     mixture = mixtureIn(parts, regime, trimmed(mixture, share));
   }
   return run(parts, regime, mixture, random);
+}
+
+/**
+ * What the control unit adds by habit: the trim of the stretch in which it learnt, as if every stroke burnt, since
+ * units stop learning while they see misses (common practice). 0 where it has nothing to go by.
+ */
+function learntTrim(parts: SimulatedEngine, { learntIn }: SimulatedRegime): number {
+  if (!learntIn) return 0;
+  const regime = SIMULATED_REGIMES[learntIn];
+  let mixture = mixtureIn(parts, regime, 0);
+  for (let i = 0; i < TRIM_STEPS; i++) {
+    mixture = mixtureIn(parts, regime, trimmed(mixture, []));
+  }
+  return mixture.trim;
 }
 
 function run(

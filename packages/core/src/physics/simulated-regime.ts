@@ -18,6 +18,8 @@ export interface SimulatedRegime {
   readonly leanLimit: number;
   /** Trim from the oxygen sensor works. */
   readonly isTrimmed: boolean;
+  /** The stretch in which a warm engine's control unit learnt the trim that it uses here without looking. */
+  readonly learntIn?: "hotIdle" | "cruise";
   /** 0 cold, 1 hot. */
   readonly warmth: number;
   /** Water on and around the high-voltage parts, 0 dry, 1 wet. */
@@ -91,6 +93,7 @@ export const SIMULATED_REGIMES = {
     cycles: 70,
     lambda: 0.97,
     isTrimmed: false,
+    learntIn: "hotIdle",
     noseC: 350,
     soakS: 300,
     warmth: 1,
@@ -114,6 +117,7 @@ export const SIMULATED_REGIMES = {
     lambda: 0.92,
     leanLimit: 1.45,
     isTrimmed: false,
+    learntIn: "cruise",
     noseC: 720,
     damp: 0,
     shaking: 0.12,

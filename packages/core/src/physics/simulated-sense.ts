@@ -12,7 +12,7 @@ export interface SimulatedFinding {
 
 /** Below this share of all strokes lost nobody feels anything (from memory: two or three in a hundred). */
 const FELT = 0.02;
-/** A cylinder that misses this often feels dead. */
+/** A cylinder that misses this often, where the engine misses most, feels dead. */
 const DEAD = 0.6;
 const UNSURE = 0.12;
 
@@ -99,21 +99,27 @@ function weather(drive: SimulatedDrive): string {
   return wet > FELT && lost(drive.climb) < 0.35 * wet ? "wet-only" : "no-link";
 }
 
+/** Felt by the gap that a cylinder leaves among those that fire: where none fires, none stands out. */
 function deadCylinders(drive: SimulatedDrive, random: Random): string {
-  const dead = drive.hotIdle.share.filter(
-    (share, c) => (share + (drive.cruise.share[c] ?? 0)) / 2 > DEAD,
-  ).length;
+  const { share } = worstStretch(drive);
+  const missing = share.filter((s) => s > DEAD).length;
+  const dead = missing < share.length ? missing : 0;
   const felt = random.uniform() < UNSURE ? dead + (random.uniform() < 0.5 ? -1 : 1) : dead;
   return ["none", "one", "two"][Math.max(0, felt)] ?? "more";
 }
 
+/** The way of driving in which most strokes are lost, of those that last; a warm idle where others are as bad. */
+function worstStretch(drive: SimulatedDrive): SimulatedStretch {
+  return [drive.hotIdle, drive.cruise, drive.pull, drive.coldIdle, drive.wet].reduce((a, b) =>
+    lost(b) > lost(a) ? b : a,
+  );
+}
+
 /** Share of the misses that fall on cylinders which miss most of the time, where it is worst. */
 function regularShare(drive: SimulatedDrive): number {
-  const worstStretch = [drive.hotIdle, drive.cruise, drive.pull, drive.coldIdle, drive.wet].reduce(
-    (a, b) => (lost(b) > lost(a) ? b : a),
-  );
-  const total = worstStretch.share.reduce((a, b) => a + b, 0);
-  const regular = worstStretch.share.filter((s) => s > 0.5).reduce((a, b) => a + b, 0);
+  const { share } = worstStretch(drive);
+  const total = share.reduce((a, b) => a + b, 0);
+  const regular = share.filter((s) => s > 0.5).reduce((a, b) => a + b, 0);
   return total > 0 ? regular / total : 0;
 }
 
