@@ -70,7 +70,7 @@ const GROUPS = [
   },
   {
     name: "drive-answer",
-    test: /web\/src\/(?:ui\/drive-answer\.tsx|state\/(?:drive|mended)\.ts)$/,
+    test: /web\/src\/(?:ui\/drive-(?:answer|sign)\.tsx|state\/(?:drive|mended)\.ts)$/,
     priority: 1,
   },
   { name: "case", test: /web\/src\/screen\/(?:case|question)\.tsx$/, priority: 1 },

@@ -54,7 +54,7 @@ describe.skipIf(!CHROMIUM)("cases of this device", () => {
     await see(stage, page, "#/answers", ".answers > li");
     await page.reload();
     // The name and the answers are drawn at once: it is the case that came up.
-    await page.locator(".answers > li").waitFor();
+    await page.locator(".answers > li").first().waitFor();
     expect(await page.locator(".engine-name").innerText()).not.toMatch(/copy/);
     const other = await page.context().newPage();
     await see(stage, other, "#/answers", ".answers > li");

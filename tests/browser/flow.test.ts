@@ -23,11 +23,11 @@ describe.skipIf(!CHROMIUM)("a way", () => {
     const page = await openPage(stage, PHONE);
     await openDemoWithLamp(stage, page);
     await see(stage, page, "#/answers", ".answers a");
-    await page.locator(".answers a").tap();
+    await page.locator(".answers a").first().tap();
     await page.getByRole("button", { name: "Blinking now" }).tap();
     await page.getByRole("heading", { name: "Answers" }).waitFor();
     await expect.poll(() => page.locator(".answers").innerText()).toContain("Blinking now");
-    await page.locator(".answers a").tap();
+    await page.locator(".answers a").first().tap();
     await page.getByRole("heading", { name: "The engine warning lamp?" }).waitFor();
     await page.locator(".foot").getByRole("link", { name: "Back" }).tap();
     await page.getByRole("heading", { name: "Answers" }).waitFor();

@@ -203,6 +203,58 @@ describe.skipIf(!CHROMIUM)("a case file", () => {
   });
 });
 
+describe.skipIf(!CHROMIUM)("a closed case", () => {
+  const done = { repair: "repair.rail", result: "cured", when: "2026-05-04T12:00:00Z" };
+  const file = {
+    halfOrderCase: 1,
+    engine: "demo.tern",
+    findings: [{ finding: "codes", answer: ["P0302", "P0305"], when: "2026-05-02T12:00:00Z" }],
+    repairs: [done],
+    closed: "2026-05-09T12:00:00Z",
+  };
+  const record = { when: "2026-05-04", odometerKm: 90_000, plugs: [{ cylinder: 2, gapMm: 1.1 }] };
+
+  it("offers to note the plugs until that is done, and then their record", async () => {
+    const page = await openPage(stage, PHONE);
+    await giveFile(page, file);
+    await page.getByRole("link", { name: /^Note the plugs that came out/ }).waitFor();
+    const other = await openPage(stage, PHONE);
+    await giveFile(other, { ...file, records: [record] });
+    await other.getByRole("link", { name: /^The record of the plugs/ }).waitFor();
+    await other.getByText("One thing is worth a minute").waitFor();
+    expect(await other.getByRole("link", { name: /^Note the plugs/ }).count()).toBe(0);
+  });
+});
+
+describe.skipIf(!CHROMIUM)("a check at the roadside", () => {
+  const file = {
+    halfOrderCase: 1,
+    engine: "demo.tern",
+    findings: [{ finding: "codes", answer: ["P0302", "P0305"] }],
+  };
+  const TRAFFIC = "Away from traffic first";
+
+  it("begins away from the traffic, elsewhere not, and ends with what must be back on", async () => {
+    const page = await openPage(stage, PHONE);
+    await giveFile(page, { ...file, atHand: { where: "roadside" } });
+    await ranked(page);
+    await see(stage, page, "#/step/check.spark-rail/2+5", ".result .option");
+    await page.locator(".check .caution > p").getByText(TRAFFIC).waitFor();
+    await page.getByRole("heading", { name: "Before the engine runs again" }).waitFor();
+    await page.getByText(/things to put back, one after the other$/).tap();
+    await page.getByText("Undo what cut fuel or spark").waitFor();
+    await see(stage, page, "#/check/check.oil-and-coolant", ".result .option");
+    await page.locator(".check .caution > p").getByText(TRAFFIC).waitFor();
+    await page.getByText("Close what was opened for a look").waitFor();
+    const shop = await openPage(stage, PHONE);
+    await giveFile(shop, { ...file, atHand: { where: "workshop" } });
+    await ranked(shop);
+    await see(stage, shop, "#/step/check.spark-rail/2+5", ".result .option");
+    await shop.locator(".check .caution > p").waitFor();
+    expect(await shop.locator("main").innerText()).not.toContain(TRAFFIC);
+  });
+});
+
 describe.skipIf(!CHROMIUM)("by keyboard on a desk", () => {
   it("the focus goes from a result to the next question, and at last to the next step", async () => {
     const page = await openPage(stage, DESK);

@@ -188,6 +188,53 @@ describe.skipIf(!CHROMIUM)("a hidden fault", () => {
     await other.locator(WORKED_OUT).waitFor();
   });
 
+  it("goes one step back with the device's own button, and forward again, to the story and no further", async () => {
+    const page = await openPage(stage, PHONE, "#/more");
+    await see(stage, page, BEGIN, WORKED_OUT);
+    await settled(page);
+    await choose(page, "Find a check by a word", "Read the misfire counts");
+    await page.getByRole("button", { name: /^Check it/ }).click();
+    await done(page, 1);
+    await choose(page, "Find a check by a word", "Take the plugs out");
+    await page.getByRole("button", { name: /^2\+3/ }).click();
+    const plugs = "Take the plugs out and lay them in order: cylinders 2 and 3";
+    expect((await done(page, 2)).at(-1)).toBe(plugs);
+    await choose(page, "Find a repair by a word", "Renew all spark plugs");
+    await page.getByRole("button", { name: /^Mend it/ }).click();
+    await page.locator(COMPARED).first().waitFor();
+
+    await page.goBack();
+    await page.locator(".practice-choose").waitFor();
+    expect(await page.locator(".practice-way").count()).toBe(0);
+    expect((await done(page, 2)).at(-1)).toBe(plugs);
+    await page.goBack();
+    expect(await done(page, 1)).toEqual(["Read the misfire counts of each cylinder"]);
+    await page.waitForURL(/check\.counts$/);
+    await page.goForward();
+    expect((await done(page, 2)).at(-1)).toBe(plugs);
+    await page.goBack();
+    await done(page, 1);
+    // What is done from here on takes the place of what was gone back on.
+    await page.getByRole("button", { name: /^Look at the ranking/ }).click();
+    expect((await done(page, 2)).at(-1)).toBe("Looked at the ranking");
+    await page.goBack();
+    await done(page, 1);
+    await page.goBack();
+    await done(page, 0);
+    await page.waitForURL(new RegExp(`${SEED}$`));
+    await page.goBack();
+    await page.waitForURL(/#\/more$/);
+    await page.getByRole("link", { name: "Look for a hidden fault" }).waitFor();
+    expect(stage.complaints).toEqual([]);
+  });
+
+  it("says what of an address after the repair is left out", async () => {
+    const page = await openPage(stage, PHONE, `${END}/check.codes`);
+    await page.getByText("“check.codes”").waitFor();
+    await page.locator(COMPARED).first().waitFor();
+    await page.getByText("“check.codes”").waitFor();
+  });
+
   it("is told to be none where the address holds no such check", async () => {
     const page = await openPage(stage, PHONE, `${BEGIN}/check.nothing`);
     await page.getByRole("alert").getByText("check.nothing", { exact: false }).waitFor();

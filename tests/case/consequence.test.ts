@@ -33,14 +33,16 @@ const LEAN = [
 describe.each(KINDS)("companions named on a %s", (kind) => {
   const before = faultOf(ranked(kind, [pair]), "coil.half-dead");
 
-  it("a strong spark on both outputs all but acquits the dead coil", () => {
+  // A coil that dies hot shows a strong spark on both outputs while it is cold: one witness, not two.
+  it("a strong spark on both outputs acquits the dead coil, all but fully where it misses cold and warm", () => {
+    const strong = [spark(1, "strong"), spark(4, "strong")];
+    const warmth: Finding = { finding: "regime.warmth", answer: "always" };
     const one = faultOf(ranked(kind, [pair, spark(1, "strong")]), "coil.half-dead");
-    const both = faultOf(
-      ranked(kind, [pair, spark(1, "strong"), spark(4, "strong")]),
-      "coil.half-dead",
-    );
+    const both = faultOf(ranked(kind, [pair, ...strong]), "coil.half-dead");
+    const always = faultOf(ranked(kind, [pair, warmth, ...strong]), "coil.half-dead");
     expect(one).toBeLessThan(before / 3);
-    expect(both).toBeLessThan(0.02);
+    expect(both).toBeLessThan(before / 5);
+    expect(always).toBeLessThan(0.02);
   });
 
   it("no spark on both with the trigger there all but convicts it", () => {

@@ -296,6 +296,28 @@ describe("both ways", () => {
     expect(library.handed).toBe(mendable < LEAST_MENDABLE ? "little-mends" : "costs-more");
   });
 
+  it("the library's says that hardly anything mends it, where only that is why it hands over", () => {
+    const profile = engineOf("demo.dunlin");
+    const hidden = hideFault(profile, 41);
+    // Bare hands at the roadside: nearly every repair is out of reach.
+    const bare = { tools: ["none"], where: "roadside", skill: 0 } as const;
+    const stranded = { ...hidden, start: { ...hidden.start, atHand: bare } };
+    const { library, parting } = comparePaths(stranded, [], PLUGS);
+    const shown = library.steps.flatMap((step) => (step.kind === "check" ? step.shows : []));
+    const { step, mendable } = next(profile, [...hidden.start.findings, ...shown], {
+      atHand: bare,
+    });
+    expect(step.kind).toBe("call");
+    expect(mendable).toBeLessThan(LEAST_MENDABLE);
+    expect(library).toMatchObject({ handed: "little-mends", minutes: library.checkMinutes });
+    expect(library).not.toHaveProperty("repair");
+    if (library.steps.length === 0) {
+      expect(parting?.library).toEqual({ kind: "call", why: "little-mends" });
+    }
+    // The same fault with every tool: then it is the price of going on.
+    expect(comparePaths(hidden, [], PLUGS).library.handed).toBe("costs-more");
+  });
+
   it("the learner's shows at each check what the log of it shows", () => {
     const hidden = hideFault(FOUR, 4);
     const acts = everyCheck(hidden).slice(0, 10);

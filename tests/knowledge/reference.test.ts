@@ -28,6 +28,10 @@ holds({
       for (const id of check.cautions) yield known(`${check.id}/cautions`, id, cautions);
       for (const id of check.yields) yield known(`${check.id}/yields`, id, KNOWLEDGE.findings);
       for (const id of check.access ?? []) yield known(`${check.id}/access`, id, access);
+      for (const id of check.putBack ?? []) yield known(`${check.id}/putBack`, id, putBack);
+    }
+    for (const row of KNOWLEDGE.access) {
+      for (const id of row.putBack) yield known(`${row.id}/putBack`, id, putBack);
     }
     for (const repair of KNOWLEDGE.repairs) {
       for (const { fault } of repair.mends) yield known(`${repair.id}/mends`, fault, faults);

@@ -128,8 +128,10 @@ holds({
       "access.control-unit": "battery.back",
       "access.timing-cover": "belt.mark",
     };
-    for (const { id, access = [], putBack, suits } of KNOWLEDGE.repairs) {
+    const opened = new Map(KNOWLEDGE.access.map((row) => [row.id, row.putBack]));
+    for (const { id, access = [], suits } of KNOWLEDGE.repairs) {
       for (const open of access) {
+        const putBack = opened.get(open) ?? [];
         const close = closes[open];
         if (close === undefined) continue;
         yield { at: `${id}/${open}`, breach: putBack.includes(close) ? undefined : `no ${close}` };

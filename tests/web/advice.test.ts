@@ -67,7 +67,8 @@ const CODES: readonly Finding[] = [
 ];
 
 function check(id: string, cylinders: readonly number[], worthMinutes = 10): NextCheck {
-  const shared = { opens: [], minutes: 5, tellsBits: 0.1, cautions: [], outcomes: [] };
+  const work = { opens: [], minutes: 5, cautions: [], putBack: [] };
+  const shared = { ...work, tellsBits: 0.1, outcomes: [] };
   return { kind: "check", check: id, name: id, cylinders, worthMinutes, ...shared };
 }
 

@@ -2,7 +2,13 @@
 import { checkFindings, FINDINGS, profileById } from "@half-order/core";
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { boundsOf, readFigure, sayBounds, unitOf } from "../../packages/web/src/state/bounds.ts";
+import {
+  boundsOf,
+  readElsewhere,
+  readFigure,
+  sayBounds,
+  unitOf,
+} from "../../packages/web/src/state/bounds.ts";
 import { chooseUnit, sayFigure, UNITS, units } from "../../packages/web/src/state/unit.ts";
 
 const SEED = { seed: 20261128 };
@@ -95,5 +101,60 @@ describe("the bounds", () => {
   it("hold a figure that the page itself shows", () => {
     chooseUnit("gap", "thou");
     expect(readFigure(sayFigure(44, units.value.gap, "en"), gap, "en")).toBe(1.1176);
+  });
+});
+
+describe("a figure that was rather read in another unit", () => {
+  const boundsOfRow = (id: string) => {
+    const reading = measured.find(({ row }) => row.id === id)?.reading;
+    if (!reading) throw new Error(id);
+    return boundsOf(reading);
+  };
+
+  it.each([
+    ["plug.gap", "gap", "thou", "1.2", "mm"],
+    ["plug.gap", "gap", "thou", "0.9", "mm"],
+    // Worn far beyond what is common.
+    ["plug.gap", "gap", "thou", "1.6", "mm"],
+    ["plug.gap", "gap", "mm", "44", "thou"],
+    ["compression", "pressure", "psi", "12", "bar"],
+    ["compression", "pressure", "psi", "1200", "kPa"],
+    ["compression", "pressure", "bar", "170", "psi"],
+    ["compression", "pressure", "kPa", "170", "psi"],
+    ["compression", "pressure", "kPa", "12", "bar"],
+  ] as const)("of %s, %s in %s: %s is %s", (id, quantity, unit, text, meant) => {
+    chooseUnit(quantity, unit);
+    const elsewhere = readElsewhere(text, boundsOfRow(id), "en");
+    expect(elsewhere?.unit).toBe(meant);
+    chooseUnit(quantity, meant);
+    expect(readFigure(text, boundsOfRow(id), "en")).toBe(elsewhere?.stored);
+  });
+
+  it.each([
+    ["plug.gap", "gap", "mm", "1.2"],
+    ["plug.gap", "gap", "mm", "0"],
+    ["plug.gap", "gap", "mm", "3"],
+    ["plug.gap", "gap", "thou", "44"],
+    ["plug.gap", "gap", "thou", "60"],
+    // Pressed shut.
+    ["plug.gap", "gap", "thou", "5"],
+    ["compression", "pressure", "psi", "170"],
+    // A dead cylinder.
+    ["compression", "pressure", "psi", "30"],
+    ["compression", "pressure", "psi", "0"],
+    ["compression", "pressure", "bar", "2"],
+    ["plug.gap", "gap", "mm", "wide"],
+  ] as const)("is none of %s, %s in %s: %s", (id, quantity, unit, text) => {
+    chooseUnit(quantity, unit);
+    expect(readElsewhere(text, boundsOfRow(id), "en")).toBeUndefined();
+  });
+
+  it("is told of what is refused where nothing is common, and of what is not by the range of the manual", () => {
+    const torque = { within: [1, 100], quantity: "torque", unit: "N·m" } as const;
+    chooseUnit("torque", "lb·ft");
+    expect(readElsewhere("90", torque, "en")?.unit).toBe("N·m");
+    expect(readElsewhere("25", torque, "en")).toBeUndefined();
+    expect(readElsewhere("25", { ...torque, usual: [20, 25] }, "en")?.unit).toBe("N·m");
+    expect(readElsewhere("18", { ...torque, usual: [20, 25] }, "en")).toBeUndefined();
   });
 });

@@ -10,7 +10,7 @@ import {
   writeSteps,
 } from "../../packages/web/src/practice/address.ts";
 import { workOut } from "../../packages/web/src/practice/thread-work.ts";
-import { sayCost } from "../../packages/web/src/text/en-practice.ts";
+import { sayCost, sayStep } from "../../packages/web/src/text/en-practice.ts";
 import { PRACTICE_SCRIPT } from "../../packages/web/src/thread-practice.ts";
 
 const profile = profileById("generic.i4.1342.rail");
@@ -80,6 +80,63 @@ describe("an address", () => {
     expect(both.steps.acts).toEqual([]);
     expect(both.misread.length).toBe(3);
     expect(both.misread[2]).toMatch(/left out/);
+  });
+});
+
+describe("an address that goes on after the repair, or holds a step that cannot be read", () => {
+  const read = (...steps: readonly string[]) =>
+    readAddress(["demo.tern", "7", ...steps], (id) => id === "demo.tern");
+
+  it("says what was left out, and keeps the rest", () => {
+    const { steps, misread } = read("peek", "repair.rail", "check.counts", "peek");
+    expect(steps).toEqual({ acts: [{ kind: "peek" }], wanted: { repair: "repair.rail" } });
+    expect(misread).toEqual([expect.stringContaining("“check.counts/peek”")]);
+    for (const wrong of ["check.plugs-out@", "check.plugs-out@2@3", "@2"]) {
+      const damaged = read(wrong, "peek");
+      expect(damaged.steps).toEqual({ acts: [{ kind: "peek" }] });
+      expect(damaged.misread).toEqual([expect.stringContaining(`“${wrong}”`)]);
+    }
+    const repair = read("peek", "repair.plug-one@");
+    expect(repair.steps).toEqual({ acts: [{ kind: "peek" }] });
+    expect(repair.misread).toEqual([expect.stringContaining("“repair.plug-one@”")]);
+  });
+
+  it("loses nothing in silence: each part is a step, the repair, or named", () => {
+    const part = fc.constantFrom("peek", "check.counts", "check.x@2", "repair.rail", "@", "a@b@c");
+    fc.assert(
+      fc.property(fc.array(part), (parts) => {
+        const { steps, misread } = read(...parts);
+        const kept = writeSteps(steps).length;
+        const after = parts.findIndex((each) => each.startsWith("repair."));
+        const beyond = after < 0 ? 0 : parts.length - after - 1;
+        const named = misread.length - (beyond > 0 ? 1 : 0);
+        expect(kept + named + beyond).toBe(parts.length);
+      }),
+      { seed: 12 },
+    );
+  });
+});
+
+describe("a check that was made", () => {
+  it("is named with the cylinders that it looked at, where these are not all", () => {
+    const at = (name: string, cylinders: readonly number[]) => sayStep({ name, cylinders });
+    expect(at("Look at the plugs", [1, 4])).toBe("Look at the plugs: cylinders 1 and 4");
+    expect(at("Look at the plugs", [3])).toBe("Look at the plugs: cylinder 3");
+    expect(at("Read the codes", [])).toBe("Read the codes");
+  });
+
+  it("at one coil of several tells which: no check made at a place is without it", () => {
+    const hidden = hideFault(profile, 5);
+    for (const { id, places } of practise(hidden, []).checks) {
+      if (places.length < 2) continue;
+      for (const { cylinders } of places) {
+        const [cylinder] = cylinders;
+        expect(cylinder, id).toBeDefined();
+        const acts = [{ kind: "check", check: id, cylinder: cylinder ?? 0 }] as const;
+        const [made] = practise(hidden, acts).steps;
+        expect(made, id).toMatchObject({ kind: "check", cylinders });
+      }
+    }
   });
 });
 

@@ -17,6 +17,7 @@ const record: Required<PlugRecord> = {
   plugs: [plug, { cylinder: 1 }],
   newGapMm: 0.9,
   fittedAtKm: 60_000,
+  course: { wentIn: "same", kmPerYear: 15_000, fittedOn: "2024-05-01" },
 };
 
 const withRecords = (...records: readonly unknown[]): unknown => ({

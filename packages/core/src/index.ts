@@ -15,7 +15,6 @@ export { refusal } from "./advice/at-hand.ts";
 export {
   type MendedFault,
   type Mending,
-  type MendOptions,
   mend,
   type NotYet,
 } from "./advice/mend.ts";
@@ -74,7 +73,7 @@ export {
   type RepairDone,
   type RepairResult,
 } from "./knowledge/answer.ts";
-export { holdsTool, toolsIn } from "./knowledge/at-hand.ts";
+export { holdsTool, type PlacedStep, toolsIn } from "./knowledge/at-hand.ts";
 export { CAUTIONS, cautionsHere } from "./knowledge/caution.ts";
 export { CHECKS } from "./knowledge/check.ts";
 // A workshop's own numbers over the tables, and what every number rests on.
@@ -83,6 +82,7 @@ export { CODE_FAMILIES, type CodeFamily, MISFIRE_CODES } from "./knowledge/code.
 // Round a repair: may one drive, what is put back, what proves it, when is the next service due?
 export { LIMP_HOME, type LimpHome } from "./knowledge/drive-level.ts";
 export { DRIVE_RULES } from "./knowledge/drive-rule.ts";
+export { runsEngine, turnsEngine } from "./knowledge/engine-runs.ts";
 // Knowledge: the tables, to read.
 export { FINDINGS } from "./knowledge/finding.ts";
 export { FAULTS, KNOWLEDGE, type Knowledge } from "./knowledge/knowledge.ts";
@@ -127,6 +127,7 @@ export {
   type DriveRuleRow,
   type PutBackRow,
 } from "./knowledge/schema.ts";
+export { stepCautions } from "./knowledge/step-caution.ts";
 export { findingFor, suitsEngine } from "./knowledge/suits.ts";
 // What the words of the trade mean.
 export { TERMS, type TermRow } from "./knowledge/term.ts";
@@ -152,8 +153,8 @@ export {
   proofResult,
   type TrialOutcome,
 } from "./service/proof.ts";
-export { type PutBackLine, putBackList, type ShopUnits } from "./service/put-back.ts";
-export { checkRecord, type PlugEntry, type PlugRecord } from "./service/record.ts";
+export { type PutBackLine, putBackAfter, putBackList, type ShopUnits } from "./service/put-back.ts";
+export { checkRecord, type PlugCourse, type PlugEntry, type PlugRecord } from "./service/record.ts";
 export { believedCured, type TrialOptions, trialsNeeded } from "./service/trial.ts";
 export {
   type WearLine,

@@ -30,12 +30,16 @@ export function currentEntry(): ScreenEntry | undefined {
   return entry?.frame === "wide" ? entry : CASE;
 }
 
+/** True where the screen is about the open case. */
+export function isInCase(): boolean {
+  return (currentEntry()?.frame ?? "outside") !== "outside";
+}
+
 export function App(): VNode {
   const entry = currentEntry();
-  const isInCase = entry !== undefined && entry.frame !== "outside";
   return (
     <>
-      <Head isInCase={isInCase} />
+      <Head isInCase={isInCase()} />
       <PageNews />
       <LeaderNews />
       {entry === CASE ? <Lazy entry={CASE} /> : <main class="outside">{outside(entry)}</main>}

@@ -1,12 +1,13 @@
 // Brings the page up: the case that was open, the thread that weighs, then what other screens need.
 import { hydrate, options, render } from "preact";
-import { App, currentEntry } from "./app.tsx";
+import { App, currentEntry, isInCase } from "./app.tsx";
 import { CASE } from "./case-entry.ts";
 import { DRIVE_ANSWER } from "./screens.ts";
 import { keepOpenCase, resumeLast, shelf } from "./state/keep.ts";
 import { followKeys } from "./state/key.ts";
 import { followAddress } from "./state/route.ts";
 import { startThinking } from "./state/thinking.ts";
+import { followTitle } from "./state/title.ts";
 import { keepOffline } from "./state/update.ts";
 import { followWidth, pointed } from "./state/view.ts";
 import { loadScreen } from "./ui/lazy.tsx";
@@ -24,6 +25,7 @@ export async function startPage(page: Document, script: string): Promise<void> {
   });
   await Promise.all([resumeLast(), ownUnits()]);
   keepOpenCase();
+  followTitle(isInCase);
   const first = currentEntry();
   if (first) await loadScreen(first);
   // With cases it is another first screen than the one that stands in the document.

@@ -19,6 +19,18 @@ export const PLACE_ASKED: ScreenEntry = {
   load: () => import("./ui/place.tsx"),
 };
 
+/** Stands below the first question. */
+export const PORT_ASKED: ScreenEntry = {
+  frame: "panel",
+  load: () => import("./ui/place.tsx").then(({ Port }) => ({ Screen: Port })),
+};
+
+/** Stands in the place of the drive answer once a repair seems to have cured. */
+export const REPAIRED: ScreenEntry = {
+  frame: "panel",
+  load: () => import("./ui/repaired.tsx"),
+};
+
 /** Stands in the question screen where it is asked of each part. */
 export const PART_QUESTION: ScreenEntry = {
   frame: "panel",

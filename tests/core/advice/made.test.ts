@@ -44,10 +44,10 @@ describe("something mended during a check", () => {
     // Two of four cylinders miss: the engine runs for the trial alone.
     expect(driveAdvice(rail, [...PAIR, HIGH]).level?.level).toBe("do-not-drive");
     expect(step.name).toBe(TRIAL.check.resting);
-    expect(step.cautions).toEqual(["short-run", ...TRIAL.cautions]);
+    expect(step.cautions).toEqual(["traffic", "short-run", ...TRIAL.cautions]);
     const free = repairIn(next(rail, [HIGH], quick).step);
     expect(free.name).toBe(TRIAL.check.say);
-    expect(free.cautions).toEqual(TRIAL.cautions);
+    expect(free.cautions).toEqual(["traffic", ...TRIAL.cautions]);
   });
 
   it("and runs right since then is proven before anything else is looked for", () => {

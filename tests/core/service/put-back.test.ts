@@ -2,11 +2,15 @@
 import { describe, expect, it } from "vitest";
 import {
   type AtHand,
+  CHECKS,
   type EngineProfile,
   InputError,
+  next,
   PUT_BACK,
   profileById,
+  putBackAfter,
   putBackList,
+  REPAIRS,
 } from "../../../packages/core/src/index.ts";
 import { PLUG_TURNS } from "../../../packages/core/src/physics/torque.ts";
 
@@ -35,6 +39,7 @@ describe("putBackList", () => {
         "plug.by-hand plug.torque plug.gap well.clean head.bolt boot.spring boot.home coil.bolt lead.order",
         "connector.click connector.lock intake.hose injector.seal fuel.leak-check ground.tight",
         "belt.mark coolant.level oil.level tools.counted battery.back codes.clear first-start",
+        "fuel.back cap.closed cover.bolt distributor.cap sensor.seat wheel.bolt",
       ]
         .join(" ")
         .split(" ")
@@ -121,5 +126,45 @@ describe("putBackList", () => {
     }
     const bad = { ...rail, figures: { plugTorqueNm: [27, 23] } } as const;
     expect(() => putBackList(bad, [])).toThrow(InputError);
+  });
+});
+
+describe("putBackAfter", () => {
+  const check = (id: string) => CHECKS.find((row) => row.id === id) ?? {};
+
+  it("tells the fuel that was cut for a spark test, with what came off for it, before the leak check", () => {
+    const ids = idsOf(putBackAfter(rail, check("check.spark-rail")));
+    expect(ids).toContain("fuel.back");
+    expect(ids).toEqual(expect.arrayContaining(["boot.home", "coil.bolt", "connector.click"]));
+    const pump = REPAIRS.find(({ id }) => id === "repair.fuel-pump") ?? {};
+    const after = idsOf(putBackAfter(rail, pump));
+    expect(after.indexOf("fuel.back")).toBeLessThan(after.indexOf("fuel.leak-check"));
+  });
+
+  it("tells only of what this engine has, and of a cover that lies over it", () => {
+    const distributor: EngineProfile = { cylinders: 4, ignition: "distributor" };
+    const plugs = check("check.plugs-out");
+    expect(idsOf(putBackAfter(distributor, plugs))).toEqual([
+      "well.clean",
+      "plug.by-hand",
+      "plug.torque",
+      "boot.home",
+      "lead.order",
+    ]);
+    const covers = [{ name: "inlet manifold", cylinders: [1], minutes: 60 }];
+    expect(idsOf(putBackAfter({ ...distributor, covers }, plugs))).toEqual(
+      expect.arrayContaining(["cover.bolt", "intake.hose"]),
+    );
+    expect(putBackAfter({ ...distributor, covers }, check("check.lamp"))).toEqual([]);
+  });
+
+  it("comes with each check that the planner tells, in the units that are wanted", () => {
+    const codes = [{ finding: "codes", answer: ["P0302", "P0303"] }];
+    const units = { gap: "thou", torque: "lb·ft" } as const;
+    const { checks } = next(rail, codes, { units });
+    for (const each of checks) {
+      expect(each.putBack).toEqual(putBackAfter(rail, check(each.check), units));
+    }
+    expect(checks.some(({ putBack }) => putBack.length > 0)).toBe(true);
   });
 });

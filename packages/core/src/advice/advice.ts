@@ -1,6 +1,7 @@
 // What comes out of the advice room: the next step, what else could be done, and what each would mean.
 import type { CylinderName } from "../engine/profile.ts";
 import type { Finding } from "../knowledge/answer.ts";
+import type { PutBackLine } from "../service/put-back.ts";
 import type { Opening } from "./access.ts";
 
 /** One way in which a check may come out. */
@@ -33,6 +34,8 @@ export interface NextCheck {
   readonly tellsBits: number;
   /** Ids of cautions that are about this place and the state of the engine, to be read first. */
   readonly cautions: readonly string[];
+  /** What it takes off, unplugs or cuts, to be put back before the next start, in the order of the hand. */
+  readonly putBack: readonly PutBackLine[];
   readonly outcomes: readonly CheckOutcome[];
 }
 

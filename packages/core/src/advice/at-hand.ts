@@ -1,8 +1,9 @@
 // What hand, place and purse allow, and what things cost in minutes.
 import type { AtHand } from "../knowledge/answer.ts";
 import {
+  allowsStep,
   holdsTool,
-  PLACE_LIMITS,
+  type PlacedStep,
   SPARE,
   USUAL_CALL_PRICE,
   USUAL_HOUR_RATE,
@@ -12,12 +13,9 @@ import type { PartsPrice, Tool } from "../knowledge/schema.ts";
 import type { Withheld } from "./advice.ts";
 
 /** A step, as far as it can be ruled out. */
-interface Demand {
+interface Demand extends PlacedStep {
   readonly tool: Tool;
   readonly skill: number;
-  readonly minutes: number;
-  readonly cautions: readonly string[];
-  readonly parts?: PartsPrice;
 }
 
 /**
@@ -34,12 +32,7 @@ export function refusal(
   const isBare = tools?.every((tool) => tool === "none") ?? false;
   if (isBare && needsParts) return "tool";
   if (skill !== undefined && demand.skill > skill) return "skill";
-  const limit = where && PLACE_LIMITS[where];
-  if (!limit) return undefined;
-  const isBarred =
-    (needsParts && limit.isWithoutParts) ||
-    demand.cautions.some((caution) => limit.without.includes(caution));
-  return isBarred || demand.minutes > limit.mostMinutes ? "place" : undefined;
+  return where === undefined || allowsStep(where, demand) ? undefined : "place";
 }
 
 /** Time that costs nothing would make every part dearer than any work. */

@@ -73,6 +73,7 @@ export interface CheckLooks {
 }
 
 interface LookHere {
+  readonly look: Look;
   readonly outcomes: readonly Outcome[];
   readonly tellsBits: number;
 }
@@ -85,7 +86,7 @@ export function mostBits({ looks }: CheckLooks): number {
 /** All looks of a check taken together, the most telling ones first. */
 export function together(prospect: Prospect, { row, cylinders, looks }: CheckLooks): CheckHere {
   const sorted = [...looks].sort((a, b) => b.tellsBits - a.tellsBits);
-  const outcomes = fewest(prospect, joined(sorted.map((look) => look.outcomes)));
+  const outcomes = fewest(prospect, joined(prospect, sorted));
   return { row, cylinders, outcomes, tellsBits: bitsOf(prospect.chance, outcomes) };
 }
 
@@ -96,7 +97,7 @@ function remembered(prospect: Prospect): (asked: AskedLook) => LookHere {
     const before = known.get(key);
     if (before) return before;
     const outcomes = outcomesOf(prospect, look);
-    const here = { outcomes, tellsBits: bitsOf(prospect.chance, outcomes) };
+    const here = { look, outcomes, tellsBits: bitsOf(prospect.chance, outcomes) };
     known.set(key, here);
     return here;
   };
@@ -165,12 +166,16 @@ function looksAt(
   return looks.filter(({ key }, i) => looks.findIndex((each) => each.key === key) === i);
 }
 
-/** Outcomes of several looks at once: given a state they are independent. */
-function joined(looks: readonly (readonly Outcome[])[]): readonly Outcome[] {
-  return looks.reduce((sofar, next) => {
-    if (sofar.length === 0) return next;
-    if (sofar.length * next.length > MOST_COMBINED) return sofar;
-    return sofar.flatMap((a) => next.map((b) => both(a, b)));
+/** Outcomes of several looks at once: given a state they are independent, but for what hides from all of them. */
+function joined(prospect: Prospect, looks: readonly LookHere[]): readonly Outcome[] {
+  return looks.reduce((sofar: readonly Outcome[], { look, outcomes }) => {
+    if (sofar.length === 0) return outcomes;
+    if (sofar.length * outcomes.length > MOST_COMBINED) return sofar;
+    return sofar.flatMap((a) => {
+      const same = a.answers.filter(({ finding }) => look.row.made && finding === look.row.id);
+      const next = same.length > 0 ? outcomesOf(prospect, look, same) : outcomes;
+      return next.map((b) => both(a, b));
+    });
   }, []);
 }
 

@@ -22,13 +22,17 @@ export interface Outcome {
   readonly chance: Float64Array;
 }
 
-/** All answers to a look that are worth telling apart; by state their chances add up to 1. */
-export function outcomesOf(prospect: Prospect, look: Look): readonly Outcome[] {
+/** All answers to a look that are worth telling apart, once `given` came out; by state their chances add up to 1. */
+export function outcomesOf(
+  prospect: Prospect,
+  look: Look,
+  given: readonly Finding[] = [],
+): readonly Outcome[] {
   const outcomes = answersTo(prospect, look.row).map((answer): Outcome => {
     const cylinder = look.cylinder === undefined ? {} : { cylinder: look.cylinder };
     const finding = { finding: look.row.id, answer, ...cylinder };
     const chance = new Float64Array(prospect.chance.length);
-    for (const outlook of prospect.outlooks) fill(chance, outlook, finding, prospect);
+    for (const outlook of prospect.outlooks) fill(chance, outlook, [...given, finding], prospect);
     return { answers: [finding], chance };
   });
   // Finer answers than these exist (two smells at once): what is listed shares out the whole.
@@ -41,12 +45,12 @@ export function outcomesOf(prospect: Prospect, look: Look): readonly Outcome[] {
 
 function fill(
   chance: Float64Array,
-  { engine, subjects, states, start }: Outlook,
-  finding: Finding,
+  { engine, subjects, states, start, known }: Outlook,
+  findings: readonly Finding[],
   { knowledge }: Prospect,
 ): void {
-  const [answered] = answeredOf(engine, [finding], knowledge);
-  const said = observe(subjects, answered as Answered);
+  const given = answeredOf(engine, findings, knowledge);
+  const said = observe(subjects, given.at(-1) as Answered, [...known, ...given.slice(0, -1)]);
   const isBySet = said.misfireObservations.length > 0;
   // Many states share a set.
   const bySet = new Map<number, number>();

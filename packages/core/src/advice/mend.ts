@@ -8,12 +8,12 @@ import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import { putRight } from "../explain/company.ts";
 import type { PutRight } from "../explain/ranking.ts";
 import type { Finding, RepairDone } from "../knowledge/answer.ts";
-import { cautionsHere } from "../knowledge/caution.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import { PROOF_WAITS } from "../knowledge/proof-drive.ts";
 import type { RepairRow } from "../knowledge/schema.ts";
+import { stepCautions } from "../knowledge/step-caution.ts";
 import { type ProofPlan, proofPlan } from "../service/proof.ts";
-import { type PutBackLine, putBackList, type ShopUnits } from "../service/put-back.ts";
+import { type PutBackLine, putBackAfter } from "../service/put-back.ts";
 import { openingsOf } from "./access.ts";
 import type { NextRepair } from "./advice.ts";
 import { inMinutes, priceOf } from "./at-hand.ts";
@@ -52,10 +52,6 @@ export interface Mending extends NextRepair {
   readonly proof?: ProofPlan;
 }
 
-export interface MendOptions extends NextOptions {
-  readonly units?: ShopUnits;
-}
-
 /** Faults less likely than this are not told. */
 const FAULT_TOLD = 0.01;
 /** Parts that cure with less than this chance are not to be bought yet, */
@@ -72,7 +68,7 @@ export function mend(
   profile: EngineProfile,
   findings: readonly Finding[],
   wanted: Pick<RepairDone, "repair" | "cylinder">,
-  options: MendOptions = {},
+  options: NextOptions = {},
 ): Mending {
   const { repairs = [], atHand = {}, open = [], units } = options;
   const prospect = prospectFor(profile, findings, options, wanted);
@@ -99,7 +95,7 @@ export function mend(
     minutes: opens.reduce((sum, { minutes }) => sum + minutes, row.minutes),
     partsPrice: priceOf(row.parts, atHand),
     cures: here.probability,
-    cautions: cautionsHere(row.cautions, atHand.where),
+    cautions: stepCautions(row, atHand.where),
     faults,
     alsoPutRight: putRight({ engine, answered, findings, knowledge }, partsOf(row, knowledge), {
       id: row.id,
@@ -108,7 +104,7 @@ export function mend(
     notYet: notYetOf(prospect, repairs, here, (each) =>
       inMinutes(priceOf(each.parts, atHand), atHand),
     ),
-    putBack: putBackList(profile, row.putBack, units, atHand.tools),
+    putBack: putBackAfter(profile, row, units, atHand.tools),
     ...(proof ? { proof } : {}),
   };
 }

@@ -8,6 +8,7 @@ import type { AtHand, Finding, RepairDone } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
 import { nextStep } from "../planning/next-step.ts";
 import { driveAdvice } from "../service/drive.ts";
+import type { ShopUnits } from "../service/put-back.ts";
 import { InputError, type Problem } from "../units/problem.ts";
 import type { Next } from "./advice.ts";
 import { checkAtHand } from "./check-at-hand.ts";
@@ -23,6 +24,8 @@ export interface NextOptions {
   readonly atHand?: AtHand;
   /** Ids of what is off already, as `opens` of a step before told them. */
   readonly open?: readonly string[];
+  /** In which gaps and torques are told; metric unless given. */
+  readonly units?: ShopUnits;
   /** Ids of checks that are put off or cannot be made. */
   readonly putOff?: readonly string[];
   readonly knowledge?: Knowledge;
@@ -46,7 +49,7 @@ export function next(
   findings: readonly Finding[],
   options: NextOptions = {},
 ): Next {
-  const { repairs = [], atHand = {}, open = [], putOff = [], isEnough } = options;
+  const { repairs = [], atHand = {}, open = [], putOff = [], units, isEnough } = options;
   const prospect = prospectFor(profile, findings, options);
   const known = soFar(prospect, findings, repairs);
   const level = driveAdvice(profile, findings).level?.level;
@@ -56,10 +59,11 @@ export function next(
     prefer: (check) => hazardOf(offer, check),
     ...(isEnough ? { isEnough } : {}),
   });
-  const advice = sayPlan(prospect, offer, plan, atHand);
+  const advice = sayPlan(prospect, offer, plan, { atHand, units });
   const trial = trialOf(known);
   // No engine is started that the rules say to stop.
-  if (trial && level !== "stop-now") return { ...advice, step: sayTrial(prospect, trial, level) };
+  if (trial && level !== "stop-now")
+    return { ...advice, step: sayTrial(prospect, trial, level, atHand) };
   const proven = provenBySwap(prospect, known);
   const step = proven && sayProven(prospect, offer, proven, atHand);
   return step ? { ...advice, step } : advice;

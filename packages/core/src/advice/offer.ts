@@ -1,8 +1,7 @@
 // Everything that can be done next with what is at hand, as a problem for the planner.
 import type { AtHand, Finding } from "../knowledge/answer.ts";
 import { TRIAL_MINUTES } from "../knowledge/at-hand.ts";
-import { isOfPlace } from "../knowledge/caution.ts";
-import { ENGINE_RUNS } from "../knowledge/drive-level.ts";
+import { ENGINE_RUNS, runsEngine, turnsEngine } from "../knowledge/engine-runs.ts";
 import type { CheckRow, DriveLevel, RepairRow } from "../knowledge/schema.ts";
 import type { PlanProblem } from "../planning/problem.ts";
 import { type Openings, openingsOf } from "./access.ts";
@@ -104,30 +103,21 @@ export function offerOf(prospect: Prospect, situation: Situation): Offer {
   };
 }
 
-function carries({ cautions }: CheckRow, ids: readonly string[]): boolean {
-  return cautions.some((id) => ids.includes(id));
-}
-
 /** True of a check that turns the engine, where the advice on driving says that it must stay off. */
 export function mustRest(row: CheckRow, level: DriveLevel | undefined): boolean {
-  return (
-    level !== undefined && ENGINE_RUNS.barred.includes(level) && carries(row, ENGINE_RUNS.turning)
-  );
+  return level !== undefined && ENGINE_RUNS.barred.includes(level) && turnsEngine(row);
 }
 
 /** Ids of the cautions of a check, with the one that the advice on driving adds. */
 export function cautionsOf(row: CheckRow, level: DriveLevel | undefined): readonly string[] {
   const isShort = level !== undefined && ENGINE_RUNS.short.includes(level);
-  return isShort && carries(row, ENGINE_RUNS.running)
-    ? [ENGINE_RUNS.shortCaution, ...row.cautions]
-    : row.cautions;
+  return isShort && runsEngine(row) ? [ENGINE_RUNS.shortCaution, ...row.cautions] : row.cautions;
 }
 
 /** Of checks that are about as good the one with fewer hazards, then the shorter one: a smaller number. */
 export function hazardOf({ checks, problem }: Offer, check: number): number {
   const minutes = problem.tests[check]?.cost ?? 0;
-  const own = (checks[check]?.cautions ?? []).filter((id) => !isOfPlace(id));
-  return own.length + minutes / (1 + minutes);
+  return (checks[check]?.cautions.length ?? 0) + minutes / (1 + minutes);
 }
 
 function mendableBy({ chance }: Prospect, repairs: readonly RepairHere[]): number {

@@ -1,5 +1,6 @@
 // Everything that may be wrong, as states that exclude one another: faults and the cylinders that miss,
 // on each engine that it may be. What a look would show follows from the state alone.
+import type { Answered } from "../compile/answered.ts";
 import { compile } from "../compile/compile.ts";
 import { type Subjects, subjectsOf } from "../compile/likelihood.ts";
 import type { Instance } from "../compile/prior.ts";
@@ -22,6 +23,8 @@ export interface Outlook {
   /** The instances that its states are made of, without those of no weight. */
   readonly instances: readonly Instance[];
   readonly subjects: Subjects;
+  /** What was found. */
+  readonly known: readonly Answered[];
   readonly states: readonly OutlookState[];
   /** Position of the first of its states among all. */
   readonly start: number;
@@ -56,7 +59,7 @@ export function prospectOf(
   const total = compiled.reduce((sum, { weight }) => sum + weight, 0);
   compiled.sort((a, b) => b.weight - a.weight);
   const chance: number[] = [];
-  const outlooks = compiled.map(({ engine, model, instances, weight }) => {
+  const outlooks = compiled.map(({ engine, model, instances, answered, weight }) => {
     const states = likeliestStates(model, most);
     const used = [...new Set(states.flatMap(({ faults }) => faults))].sort((a, b) => a - b);
     const position = new Map(used.map((fault, i) => [fault, i]));
@@ -67,6 +70,7 @@ export function prospectOf(
       engine,
       instances: kept,
       subjects: subjectsOf(engine, kept),
+      known: answered,
       states: states.map(({ faults, set }) => ({
         faults: faults.map((fault) => position.get(fault) as number),
         set,

@@ -1,14 +1,15 @@
 // A plan in terms of this engine: which check at which cylinder, what each outcome would mean.
 import { instanceKey } from "../compile/prior.ts";
 import { nameAt } from "../engine/cylinder-name.ts";
-import type { CylinderName } from "../engine/profile.ts";
+import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import type { AtHand } from "../knowledge/answer.ts";
 import { LEAST_MENDABLE, TRIAL_MINUTES } from "../knowledge/at-hand.ts";
-import { cautionsHere } from "../knowledge/caution.ts";
-import { ENGINE_RUNS } from "../knowledge/drive-level.ts";
+import { ENGINE_RUNS } from "../knowledge/engine-runs.ts";
 import { saysCured, TRIAL } from "../knowledge/made-by-check.ts";
 import type { DriveLevel } from "../knowledge/schema.ts";
+import { stepCautions } from "../knowledge/step-caution.ts";
 import type { Plan, Step, TestWorth } from "../planning/problem.ts";
+import { putBackAfter, type ShopUnits } from "../service/put-back.ts";
 import type { Opening } from "./access.ts";
 import type { CheckOutcome, Next, NextCheck, NextRepair, NextStep } from "./advice.ts";
 import { hourRateOf, priceOf } from "./at-hand.ts";
@@ -22,9 +23,15 @@ import { type RepairPlace, repairAt } from "./repair.ts";
 const CHECKS_TOLD = 8;
 const REPAIRS_TOLD = 12;
 
-export function sayPlan(prospect: Prospect, offer: Offer, plan: Plan, atHand: AtHand): Next {
+interface Hand {
+  readonly atHand: AtHand;
+  readonly units: ShopUnits | undefined;
+}
+
+export function sayPlan(prospect: Prospect, offer: Offer, plan: Plan, hand: Hand): Next {
+  const { atHand } = hand;
   const worths = byWorth(offer, plan);
-  const check = (worth: TestWorth): NextCheck => sayCheck(prospect, offer, worth, atHand);
+  const check = (worth: TestWorth): NextCheck => sayCheck(prospect, offer, worth, hand);
   const step = stepOf(offer, plan);
   const chosen = worths.find(({ test }) => step.kind === "test" && step.test === test);
   const told = [...(chosen ? [chosen] : []), ...worths.filter((worth) => worth !== chosen)].slice(
@@ -82,8 +89,10 @@ export function sayTrial(
   prospect: Prospect,
   { row, place, by }: Trial,
   level: DriveLevel | undefined,
+  { where }: AtHand,
 ): NextRepair {
   const isShort = level !== undefined && ENGINE_RUNS.short.includes(level);
+  const cautions = isShort ? [ENGINE_RUNS.shortCaution, ...TRIAL.cautions] : TRIAL.cautions;
   return {
     kind: "repair",
     repair: row.id,
@@ -93,7 +102,7 @@ export function sayTrial(
     minutes: TRIAL_MINUTES,
     partsPrice: 0,
     cures: repairAt(prospect, row, place).probability,
-    cautions: isShort ? [ENGINE_RUNS.shortCaution, ...TRIAL.cautions] : TRIAL.cautions,
+    cautions: stepCautions({ minutes: TRIAL_MINUTES, cautions }, where),
     isMade: true,
     because: TRIAL[by].because,
   };
@@ -122,7 +131,7 @@ function sayCheck(
   prospect: Prospect,
   offer: Offer,
   worth: TestWorth,
-  { where }: AtHand,
+  { atHand: { where, tools }, units }: Hand,
 ): NextCheck {
   const here = offer.checks[worth.test] as Offer["checks"][number];
   const { row, cylinders, outcomes, access, tellsBits, cautions } = here;
@@ -134,7 +143,8 @@ function sayCheck(
     ...openingWork(offer, access, row.minutes),
     worthMinutes: worth.worth,
     tellsBits,
-    cautions: cautionsHere(cautions, where),
+    cautions: stepCautions({ ...row, cautions }, where),
+    putBack: putBackAfter(profileOf(prospect), row, units, tools),
     outcomes: outcomes.map((outcome, i) =>
       sayOutcome(prospect, outcome, worth.outcomeChance[i] as number),
     ),
@@ -152,7 +162,7 @@ function sayRepair(prospect: Prospect, offer: Offer, repair: number, atHand: AtH
     ...openingWork(offer, access, row.minutes),
     partsPrice: priceOf(row.parts, atHand),
     cures: probability,
-    cautions: cautionsHere(row.cautions, atHand.where),
+    cautions: stepCautions(row, atHand.where),
   };
 }
 
@@ -202,4 +212,9 @@ function namesOf(prospect: Prospect, cylinders: readonly number[]): readonly Cyl
 
 function allNames({ outlooks }: Prospect): readonly CylinderName[] {
   return outlooks[0]?.engine.names ?? [];
+}
+
+function profileOf({ outlooks }: Prospect): EngineProfile {
+  const [{ engine }] = outlooks as [Prospect["outlooks"][number]];
+  return engine.profile;
 }

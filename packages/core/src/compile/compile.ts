@@ -39,7 +39,9 @@ export function compile(
     instances,
     ({ fault, share }) => company * share * (risks.get(fault) as number),
   );
-  const observed = answered.map((answer) => observe(subjects, answer));
+  const observed = answered.map((answer) =>
+    observe(subjects, answer, knownBefore(engine, answer, answered)),
+  );
   return {
     model: {
       ...prior,
@@ -54,6 +56,18 @@ export function compile(
     componentKeys,
     answered,
   };
+}
+
+/** Everything else that is known; of answers to the same question those at cylinders that fire earlier. */
+function knownBefore(
+  { order }: Engine,
+  { row, cylinder }: Answered,
+  answered: readonly Answered[],
+): readonly Answered[] {
+  const turn = order.indexOf(cylinder ?? 0);
+  return answered.filter(
+    (other) => other.row.id !== row.id || order.indexOf(other.cylinder ?? 0) < turn,
+  );
 }
 
 /** What does not hang on what was found. */

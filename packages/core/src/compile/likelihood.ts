@@ -4,9 +4,10 @@ import type { FaultRow, FindingRow, SignRow } from "../knowledge/schema.ts";
 import type { MisfireObservation, Observation } from "../model/diagnosis-model.ts";
 import { floored } from "../units/weight.ts";
 import { afterMisfire } from "./after-misfire.ts";
-import type { Answered } from "./answered.ts";
+import { type Answered, questionKey } from "./answered.ts";
 import { codesLikelihood } from "./code.ts";
 import { countsLikelihood } from "./count.ts";
+import { metTimes, tempered } from "./hiding.ts";
 import { cylinderClass, misfireClass } from "./pattern.ts";
 import type { Instance } from "./prior.ts";
 import { fromRegimes } from "./regime.ts";
@@ -35,8 +36,15 @@ export interface Observed {
   readonly misfireObservations: readonly MisfireObservation[];
 }
 
-/** Everything that one answer tells. */
-export function observe(subjects: Subjects, answered: Answered): Observed {
+/**
+ * Everything that one answer tells. `known`: the other answers, of which those to the same question elsewhere
+ * are taken as given before it, and those about when the trouble is there say what the look could meet.
+ */
+export function observe(
+  subjects: Subjects,
+  answered: Answered,
+  known: readonly Answered[] = [],
+): Observed {
   const { row } = answered;
   if (row.kind === "codes") return ofCodes(subjects, answered);
   if (row.kind === "counts") {
@@ -45,7 +53,9 @@ export function observe(subjects: Subjects, answered: Answered): Observed {
   }
   return {
     observations:
-      row.kind === "choice" ? ofChoice(subjects, answered) : ofSigns(subjects, answered),
+      row.kind === "choice"
+        ? ofChoice(subjects, answered, known)
+        : ofSigns(subjects, answered, known),
     misfireObservations: row.byMisfire ? [ofMisfire(subjects, answered)] : [],
   };
 }
@@ -55,7 +65,11 @@ export function observe(subjects: Subjects, answered: Answered): Observed {
  * already (`byMisfire`), the fault adds only how much likelier than usual it makes the answer at a
  * cylinder that misses.
  */
-function ofChoice(subjects: Subjects, answered: Answered): readonly Observation[] {
+function ofChoice(
+  subjects: Subjects,
+  answered: Answered,
+  known: readonly Answered[],
+): readonly Observation[] {
   const { engine, instances } = subjects;
   const { row, answer, cylinder = 0 } = answered;
   const option = answered.options[0] ?? "";
@@ -63,10 +77,12 @@ function ofChoice(subjects: Subjects, answered: Answered): readonly Observation[
   const chancesOf = remembered(subjects, row, (instance) => choiceChances(engine, instance, row));
   const chanceOf = (instance: Instance): number => {
     const isThere = row.scope === "engine" || instance.place.cylinders.includes(cylinder);
-    const chances = isThere ? chancesOf(instance) : undefined;
+    const whole = isThere ? chancesOf(instance) : undefined;
+    const chances = whole && metIn(subjects, instance, answered, known, whole);
     // A fault without a row of its own looks like the background, and counts as a speaker.
     if (!chances) return row.scope === "engine" ? background : SILENT;
-    const scale = row.byMisfire ? sumOf(subjects, instance, answered, chances) : 1;
+    const sums = chances === whole ? sumOf : byMisfireSum;
+    const scale = row.byMisfire ? sums(subjects, instance, answered, chances) : 1;
     return Math.min(0.999, floored((chances[option] ?? 0) / scale));
   };
   const value = Float64Array.from(instances, chanceOf);
@@ -76,15 +92,16 @@ function ofChoice(subjects: Subjects, answered: Answered): readonly Observation[
 
 /** The sum, worked out once for all answers. */
 function sumOf(
-  { engine, sums }: Subjects,
+  subjects: Subjects,
   instance: Instance,
   answered: Answered,
   chances: Readonly<Record<string, number>>,
 ): number {
+  const { sums } = subjects;
   const key = `${answered.row.id}@${answered.cylinder}`;
   const known = sums.get(key) ?? new Map<Instance, number>();
   sums.set(key, known);
-  const sum = known.get(instance) ?? byMisfireSum(engine, instance, answered, chances);
+  const sum = known.get(instance) ?? byMisfireSum(subjects, instance, answered, chances);
   known.set(instance, sum);
   return sum;
 }
@@ -94,7 +111,7 @@ function sumOf(
  * much likelier than usual the fault makes each. Not 1 where the fault covers cylinders that it spares.
  */
 function byMisfireSum(
-  engine: Engine,
+  { engine }: Subjects,
   { pattern }: Instance,
   { row, cylinder }: Answered,
   chances: Readonly<Record<string, number>>,
@@ -107,6 +124,38 @@ function byMisfireSum(
     }
   }
   return sum;
+}
+
+/** The chances of a look, as far as it could meet the fault; the same object where nothing speaks against it. */
+function metIn(
+  subjects: Subjects,
+  instance: Instance,
+  { row, cylinder }: Answered,
+  known: readonly Answered[],
+  chances: Readonly<Record<string, number>>,
+): Readonly<Record<string, number>> {
+  if (!row.made) return chances;
+  const { engine } = subjects;
+  const key = questionKey(engine, row, cylinder);
+  const elsewhere = known
+    .filter((other) => other.row.id === row.id && questionKey(engine, row, other.cylinder) !== key)
+    .filter((other) => instance.place.cylinders.includes(other.cylinder ?? 0))
+    .flatMap(({ options }) => options);
+  const met = metBy(subjects, instance, row, known);
+  if (met === 1 && elsewhere.length === 0) return chances;
+  return tempered(chances, (option) => usualChance(row, option), row, { met, elsewhere });
+}
+
+function metBy(
+  subjects: Subjects,
+  instance: Instance,
+  row: FindingRow,
+  known: readonly Answered[],
+): number {
+  const { engine } = subjects;
+  return metTimes(row, known, (when) =>
+    remembered(subjects, when, (each) => choiceChances(engine, each, when))(instance),
+  );
 }
 
 /** Worked out once for a fault where it does not hang on its place, else once for each place. */
@@ -173,14 +222,20 @@ function completed(
 }
 
 /** Signs that are there or not: one observation an option. */
-function ofSigns(subjects: Subjects, { row, options, answer }: Answered): readonly Observation[] {
+function ofSigns(
+  subjects: Subjects,
+  { row, options, answer }: Answered,
+  known: readonly Answered[],
+): readonly Observation[] {
   const chances = subjects.instances.map(
     remembered(subjects, row, (instance) => signChances(subjects.engine, instance, row)),
   );
+  // A sign cannot be surer than its row, which is a chance of one cause of several.
+  const met = subjects.instances.map((each) => Math.min(1, metBy(subjects, each, row, known)));
   return Object.entries(row.options).map(([option, { chance }]) => ({
     form: options.includes(option) ? ("seen" as const) : ("not-seen" as const),
     background: floored(chance),
-    value: Float64Array.from(chances, (of) => of?.[option] ?? 0),
+    value: Float64Array.from(chances, (of, i) => (of?.[option] ?? 0) * (met[i] as number)),
     answer,
   }));
 }

@@ -99,7 +99,8 @@ function sayFault(fault: FaultRow, above: FaultRow | undefined): readonly string
 function sayFindings(findings: readonly FindingRow[]): readonly string[] {
   return [
     `## Findings (${findings.length})`,
-    "Behind each answer stands its chance when no fault speaks for it.",
+    "Behind each answer stands its chance when no fault speaks for it, and what it leaves for looks that " +
+      "are made cold or at idle whenever the trouble is there.",
     ...TOPICS.flatMap((topic) => {
       const rows = findings.filter((row) => row.topic === topic);
       const head = ["finding", "asked of", "answers", "rests on"];
@@ -109,15 +110,22 @@ function sayFindings(findings: readonly FindingRow[]): readonly string[] {
 }
 
 function sayFinding(row: FindingRow): readonly string[] {
-  const options = Object.entries(row.options).map(([id, { chance }]) => `${id} ${chance}`);
+  const options = Object.entries(row.options).map(
+    ([id, { chance, leaves = {} }]) => `${id} ${chance}${sayLeft(leaves)}`,
+  );
   const number = row.reading ? [`or a number in ${row.reading.unit}`] : [];
   const answers = [...options, ...number].join(", ");
   return [
     `${row.ask}<br>\`${row.id}\``,
-    row.scope,
+    row.made ? `${row.scope}, ${row.made}` : row.scope,
     row.kind === "choice" ? answers : `${row.kind}: ${answers || "by cylinder"}`,
     sayGrounds(row),
   ];
+}
+
+function sayLeft(leaves: NonNullable<FindingRow["options"][string]["leaves"]>): string {
+  const parts = Object.entries(leaves).map(([made, left]) => `${made} ${left}`);
+  return parts.length > 0 ? ` (leaves ${parts.join(", ")})` : "";
 }
 
 function sayChecks(checks: readonly CheckRow[]): readonly string[] {

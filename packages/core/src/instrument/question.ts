@@ -34,20 +34,22 @@ export interface Asked {
   readonly parts: readonly (readonly Outcome[])[];
 }
 
-/** Everything that a question can be answered with. */
+/** Everything that a question can be answered with, once these findings are given. */
 export function askedOf(
   engine: Engine,
   instances: readonly Instance[],
   question: Question,
   knowledge: Knowledge,
+  given: readonly Finding[] = [],
 ): Asked {
   const known = knowledge.findings.get(question.finding);
   if (!known) throw new Error(`askedOf: there is no finding ${question.finding}`);
   const row = findingFor(engine.profile, known);
   const subjects = subjectsOf(engine, instances);
+  const before = answeredOf(engine, given, knowledge);
   const said = (answer: Finding["answer"]): Observed => {
     const [answered] = answeredOf(engine, [{ ...question, answer }], knowledge);
-    return observe(subjects, answered as Answered);
+    return observe(subjects, answered as Answered, before);
   };
   return { question, row, parts: partsOf(engine, row, said) };
 }

@@ -58,7 +58,9 @@ export function samplerOf(
   const { instances, model } = compile(engine, [], knowledge);
   const asked = questions.map((question) => askedOf(engine, instances, question, knowledge));
   const before = asked.filter((each) => isBeforehand(instances, each));
-  const after = asked.filter((each) => !before.includes(each));
+  const after = asked
+    .filter((each) => !before.includes(each))
+    .sort((a, b) => turnOf(engine, a) - turnOf(engine, b));
   const draw = (random: Random): DrawnCase => {
     const known = before.map((each) => drawByChance(each, random));
     const answered = answeredOf(engine, known, knowledge);
@@ -67,7 +69,12 @@ export function samplerOf(
     );
     const faults = drawFaults({ ...model, odds }, most, random);
     const set = drawSet(model, faults, random);
-    const told = after.map((each) => drawAnswer(engine, each, faults, set, random));
+    const told: Finding[] = [];
+    for (const each of after) {
+      const { question, row } = each;
+      const given = row.made ? askedOf(engine, instances, question, knowledge, told) : each;
+      told.push(drawAnswer(engine, given, faults, set, random));
+    }
     const findings = asked.map((each) => {
       const place = before.indexOf(each);
       return (place < 0 ? told[after.indexOf(each)] : known[place]) as Finding;
@@ -82,6 +89,11 @@ export function samplerOf(
         return { question, least: Math.min(...sums), most: Math.max(...sums) };
       });
   return { draw, answerSums };
+}
+
+/** What a look shows hangs on when the trouble is there, and on what it showed at cylinders that fire earlier. */
+function turnOf({ order, names }: Engine, { row, question }: Asked): number {
+  return row.made ? 1 + order.findIndex((c) => names[c] === question.cylinder) : -1;
 }
 
 /** True where the answer shifts the odds, or nothing, and no fault of the engine makes it likelier. */

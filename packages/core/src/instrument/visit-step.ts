@@ -9,6 +9,7 @@ import type { Place } from "../engine/place.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import type { CheckRow, RepairRow } from "../knowledge/schema.ts";
+import { putBackAfter } from "../service/put-back.ts";
 import type { Visit } from "./simulated-visit.ts";
 
 /** A check at cylinders by index; none for a check of the whole engine. */
@@ -27,6 +28,7 @@ export function checkStep(
     worthMinutes: 0,
     tellsBits: 0,
     cautions: row.cautions,
+    putBack: putBackAfter(engine.profile, row),
     outcomes: [],
   };
 }

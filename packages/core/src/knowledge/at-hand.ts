@@ -3,7 +3,7 @@ import type { AtHand } from "./answer.ts";
 import type { Grounds, PartsPrice, Tool } from "./schema.ts";
 import { FORMER_TOOLS } from "./tool.ts";
 
-type Where = NonNullable<AtHand["where"]>;
+export type Where = NonNullable<AtHand["where"]>;
 
 interface PlaceLimit {
   /** Longest step, minutes, access included. */
@@ -34,6 +34,23 @@ export const PLACE_LIMITS: Readonly<Record<Where, PlaceLimit>> = {
   driveway: { mostMinutes: 240, without: [] },
   workshop: { mostMinutes: Number.POSITIVE_INFINITY, without: [] },
 };
+
+/** A step, as far as a place can rule it out; `minutes` with what must come off first where that is known. */
+export interface PlacedStep {
+  readonly minutes: number;
+  readonly cautions: readonly string[];
+  readonly parts?: PartsPrice;
+}
+
+/** Whether a place lets a step be done there. */
+export function allowsStep(
+  where: Where,
+  { minutes, cautions, parts = "none" }: PlacedStep,
+): boolean {
+  const { mostMinutes, without, isWithoutParts } = PLACE_LIMITS[where];
+  if (isWithoutParts && parts !== "none") return false;
+  return minutes <= mostMinutes && !cautions.some((caution) => without.includes(caution));
+}
 
 /** Of one currency unit each; only their ratio to the price of an hour counts. */
 export const USUAL_PRICE: Readonly<Record<Exclude<PartsPrice, "none">, number>> = {

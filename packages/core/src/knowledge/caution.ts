@@ -49,6 +49,7 @@ export const CAUTIONS = [
     id: "traffic",
     say: "Away from traffic first: hazard lamps, triangle, behind the barrier.",
     where: ["roadside"],
+    everyStep: true,
   },
   {
     id: "battery",
@@ -80,9 +81,4 @@ export function cautionsHere(
   const elsewhere = (row: CautionRow): boolean =>
     where !== undefined && row.where !== undefined && !row.where.includes(where);
   return ids.filter((id) => !CAUTIONS.some((row) => row.id === id && elsewhere(row)));
-}
-
-/** True of a caution about the place where the car stands, and not about what the hand does there. */
-export function isOfPlace(id: string): boolean {
-  return CAUTIONS.some((row: CautionRow) => row.id === id && row.where !== undefined);
 }

@@ -8,17 +8,19 @@ import { ROADSIDE } from "./check/roadside.ts";
 import { SPARK } from "./check/spark.ts";
 import { SWAP } from "./check/swap.ts";
 import type { FindingId } from "./finding.ts";
+import type { PUT_BACK } from "./put-back.ts";
 import type { CheckRow } from "./schema.ts";
 
 const ALL = [...ROADSIDE, ...HAND_TOOL, ...SWAP, ...SPARK, ...INSTRUMENT, ...ENGINE] as const;
 
 export type CheckId = (typeof ALL)[number]["id"];
 
-/** A check whose cautions, findings and access exist. */
+/** A check whose cautions, findings, access and put-back steps exist. */
 interface Check extends CheckRow {
   readonly cautions: readonly (typeof CAUTIONS)[number]["id"][];
   readonly yields: readonly FindingId[];
   readonly access?: readonly AccessId[];
+  readonly putBack?: readonly (typeof PUT_BACK)[number]["id"][];
 }
 
 export const CHECKS: readonly CheckRow[] = ALL satisfies readonly Check[];

@@ -1,7 +1,7 @@
 // What does each level of driving ask of the driver, how are a few kilometres to safety covered, and when
 // does a cylinder count as missing?
 import type { Range } from "../engine/profile.ts";
-import type { DriveLevel, DriveLevelRow, Grounds } from "./schema.ts";
+import type { DriveLevelRow, Grounds } from "./schema.ts";
 
 const HABIT: Grounds = { basis: "common practice", confidence: "medium" };
 const ESTIMATE: Grounds = { basis: "memory", confidence: "low" };
@@ -64,28 +64,6 @@ export const DRIVE_LEVEL_ROWS: readonly DriveLevelRow[] = [
   },
 ];
 
-/** What a level says to checks for which the engine runs. */
-export interface EngineRuns {
-  /** Ids of cautions of checks that run the engine, and of those that run or crank it. */
-  readonly running: readonly string[];
-  readonly turning: readonly string[];
-  /** Levels at which it is not turned. */
-  readonly barred: readonly DriveLevel[];
-  /** Levels at which it runs for a short time, and the id of the caution that says so. */
-  readonly short: readonly DriveLevel[];
-  readonly shortCaution: string;
-  readonly grounds: Grounds;
-}
-
-export const ENGINE_RUNS: EngineRuns = {
-  running: ["exhaust-gas"],
-  turning: ["exhaust-gas", "moving-parts"],
-  barred: ["stop-now"],
-  short: ["do-not-drive"],
-  shortCaution: "short-run",
-  grounds: HABIT,
-};
-
 /** How to cover the few kilometres to safety, and where that ends. */
 export interface LimpHome {
   readonly limits: {
@@ -142,7 +120,7 @@ export const LIMP_HOME: LimpHome = {
       "do this where petrol is wet around the rail",
       "open a fuel line instead",
     ],
-    cautions: ["hot-parts", "fuel", "moving-parts"],
+    cautions: ["traffic", "hot-parts", "fuel", "moving-parts"],
   },
   never: [
     "unplug a coil or pull a cable instead: the fuel stays on, and an open cable ruins the coil and shocks people",

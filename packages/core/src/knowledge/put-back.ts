@@ -1,6 +1,9 @@
 // Between the last bolt and the first start: what is put back, in which order, and what is looked at twice.
 import type { PutBackRow } from "./schema.ts";
 
+/** Ids of the steps for a cover that the profile says lies over the plugs, such as an inlet manifold. */
+export const COVER_PUT_BACK: readonly string[] = ["cover.bolt", "intake.hose"];
+
 export const PUT_BACK = [
   {
     id: "well.clean",
@@ -51,6 +54,17 @@ export const PUT_BACK = [
     order: 60,
   },
   {
+    id: "sensor.seat",
+    say: "Turn each sensor that was out of the exhaust in by hand first, then tighten it to the manual's torque. Its wire touches nothing hot.",
+    cautions: ["hot-parts"],
+    order: 62,
+  },
+  {
+    id: "cover.bolt",
+    say: "Fit whatever cover, manifold or housing was off with its seal straight. Its bolts go in evenly, in the manual's order and to its torque.",
+    order: 65,
+  },
+  {
     id: "boot.spring",
     say: "Look into every boot: the spring is in it, straight, and as long as in the others.",
     suits: ["pack", "rail", "hybrid", "coil-per-plug"],
@@ -61,6 +75,13 @@ export const PUT_BACK = [
     say: "Press every boot or cable fully onto its plug. It grips, and all sit at the same height.",
     cautions: ["high-voltage"],
     order: 80,
+  },
+  {
+    id: "distributor.cap",
+    say: "Seat the distributor cap in its notch and close all its clips or screws.",
+    suits: ["distributor"],
+    cautions: ["high-voltage"],
+    order: 85,
   },
   {
     id: "coil.bolt",
@@ -100,6 +121,12 @@ export const PUT_BACK = [
     order: 140,
   },
   {
+    id: "fuel.back",
+    say: "Undo what cut fuel or spark: fuses and relays back in their own places, every injector plug and coil plug home until it clicks.",
+    cautions: ["fuel"],
+    order: 145,
+  },
+  {
     id: "coolant.level",
     say: "Fill and bleed the coolant as the manual says, engine cold.",
     cautions: ["hot-parts"],
@@ -111,10 +138,22 @@ export const PUT_BACK = [
     order: 160,
   },
   {
+    id: "cap.closed",
+    say: "Close what was opened for a look: oil cap, dipstick, coolant tank.",
+    cautions: ["hot-parts"],
+    order: 165,
+  },
+  {
     id: "tools.counted",
     say: "Count tools, rags, bolts and caps. Look into the wells and along the belts for what was left behind.",
     cautions: ["moving-parts"],
     order: 170,
+  },
+  {
+    id: "wheel.bolt",
+    say: "Tighten the bolts of each wheel that was off crosswise to the manual's torque, with the car on its wheels, and again after 50 km.",
+    cautions: ["lifting"],
+    order: 175,
   },
   {
     id: "battery.back",

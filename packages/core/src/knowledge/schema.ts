@@ -140,7 +140,17 @@ export interface OptionRow {
   readonly caution?: string;
   /** Left out: offered for every ignition kind. Only where options stand by themselves (`several`). */
   readonly suits?: readonly IgnitionKind[];
+  /**
+   * Of an answer about when the trouble is there (`choice`): which part of it is left for a look that is
+   * `made` so. "Only when hot" leaves little for a look at a cold engine. All unless given.
+   */
+  readonly leaves?: Readonly<Partial<Record<LookMade, number>>>;
+  /** Of a look that is `made` cold or at idle: the answer says that the trouble was brought about first. */
+  readonly provoked?: true;
 }
+
+/** How a look is made, where not as the trouble asks: `cold`, engine standing or cranked; `idle`, running. */
+export type LookMade = "cold" | "idle";
 
 /** Classes of misfiring sets, for findings that see only how many cylinders miss and how. */
 export type MisfireClass = "none" | "one" | "two" | "more" | "random";
@@ -188,6 +198,8 @@ export interface FindingRow {
    * None unless given.
    */
   readonly awaits?: number;
+  /** Left out: made whenever the trouble is there, or of something that stays. */
+  readonly made?: LookMade;
   /** Told by on-board diagnosis only: an engine without it says nothing here. */
   readonly throughPort?: true;
   /** Two like parts are exchanged: the option that says that the misfire travelled with the part. */
@@ -236,6 +248,8 @@ export interface CautionRow {
   readonly say: string;
   /** Places that it is about, told also while the place is not known; left out: everywhere. */
   readonly where?: readonly ("roadside" | "driveway" | "workshop")[];
+  /** Belongs to every check and repair that is done at these places, whatever the hand does; no row names it. */
+  readonly everyStep?: true;
   /** Not told by a drive rule once the finding was answered so. */
   readonly unless?: { readonly finding: string; readonly is: readonly string[] };
 }
@@ -255,6 +269,8 @@ export interface CheckRow {
   readonly suits?: readonly IgnitionKind[];
   /** What must come off first; its minutes are not in `minutes`, and are paid once. */
   readonly access?: readonly string[];
+  /** Steps of the put-back list (ids) for what it takes off, unplugs or cuts, beside those of `access`. */
+  readonly putBack?: readonly string[];
   /** Chance that a brittle part breaks on the way; none unless given. */
   readonly breaks?: number;
   /** Only where each coil has a connector of its own: of a moulded block none comes off singly. */
@@ -274,6 +290,8 @@ export interface AccessRow {
   readonly minutes: number;
   /** `cylinder`, `coil`: off at one of them only. */
   readonly at: "engine" | "bank" | "coil" | "cylinder";
+  /** Steps of the put-back list (ids), wherever it came off. */
+  readonly putBack: readonly string[];
   readonly suits?: readonly IgnitionKind[];
   readonly grounds: Grounds;
 }
@@ -298,7 +316,7 @@ export interface RepairRow {
   readonly parts: PartsPrice;
   readonly access?: readonly string[];
   readonly cautions: readonly string[];
-  /** Steps of the put-back list (ids) that it calls for. */
+  /** Steps of the put-back list (ids) that it calls for, beside those of `access`. */
   readonly putBack: readonly string[];
   readonly suits?: readonly IgnitionKind[];
   /** As for a check. */

@@ -3,7 +3,7 @@ import { checkProfile } from "../engine/check-profile.ts";
 import type { EngineProfile } from "../engine/profile.ts";
 import { InputError, type Problem } from "../units/problem.ts";
 import { addMonths, checkDay, dayNumber, isoDay } from "./day.ts";
-import { checkDistance } from "./record.ts";
+import { checkDistance, checkPace } from "./record.ts";
 
 /** The last service, and what is known of how the car is used. */
 export interface LastService {
@@ -84,16 +84,7 @@ function checkLast(last: LastService): readonly Problem[] {
     ...checkDay("/fittedOn", fittedOn),
     ...checkDistance("/fittedAtKm", fittedAtKm),
     ...(gapLimitAtKm === undefined ? [] : checkDistance("/gapLimitAtKm", gapLimitAtKm)),
-    ...(kmPerYear === undefined || (Number.isFinite(kmPerYear) && kmPerYear >= 1)
-      ? []
-      : [
-          {
-            code: "pace-wrong",
-            path: "/kmPerYear",
-            message: `${kmPerYear} is no yearly distance.`,
-            hint: "Write kilometres in a year, 1 or more, or leave it out.",
-          },
-        ]),
+    ...checkPace("/kmPerYear", kmPerYear),
   ];
 }
 

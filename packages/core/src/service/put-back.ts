@@ -1,9 +1,10 @@
 // What must be put back, and how, before the first start after a repair?
 import { checkProfile } from "../engine/check-profile.ts";
 import type { EngineProfile, Figures, IgnitionKind, Range } from "../engine/profile.ts";
+import { ACCESS_ROWS } from "../knowledge/access.ts";
 import type { AtHand } from "../knowledge/answer.ts";
 import { holdsTool } from "../knowledge/at-hand.ts";
-import { PUT_BACK } from "../knowledge/put-back.ts";
+import { COVER_PUT_BACK, PUT_BACK } from "../knowledge/put-back.ts";
 import type { PutBackRow } from "../knowledge/schema.ts";
 import { convert } from "../units/convert.ts";
 import { nearest } from "../units/nearest.ts";
@@ -48,6 +49,36 @@ export function putBackList(
     .filter(({ id, suits }) => ids.includes(id) && isThere(suits, profile.ignition))
     .sort((a, b) => a.order - b.order)
     .map((row) => lineOf(row, profile.figures ?? {}, { units, tools }));
+}
+
+/** What a check or a repair takes off, unplugs or cuts. */
+interface StepOff {
+  readonly access?: readonly string[];
+  readonly putBack?: readonly string[];
+}
+
+/**
+ * All that must be put back after a check or a repair: its own steps, and those of what comes off before a hand
+ * gets at the part, as `putBackList` tells them. Throws an `InputError` as that does.
+ */
+export function putBackAfter(
+  profile: EngineProfile,
+  step: StepOff,
+  units?: ShopUnits,
+  tools?: AtHand["tools"],
+): readonly PutBackLine[] {
+  return putBackList(profile, stepsAfter(profile, step), units, tools);
+}
+
+function stepsAfter(
+  { ignition, covers = [] }: EngineProfile,
+  { access = [], putBack = [] }: StepOff,
+): readonly string[] {
+  const off = ACCESS_ROWS.filter(
+    ({ id, suits }) => access.includes(id) && isThere(suits, ignition),
+  );
+  const underCover = off.length > 0 && covers.length > 0;
+  return [...putBack, ...off.flatMap((row) => row.putBack), ...(underCover ? COVER_PUT_BACK : [])];
 }
 
 /** The rows by their shape alone: which of them hold figures or kinds is not the types' business. */

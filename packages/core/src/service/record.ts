@@ -17,6 +17,16 @@ export interface PlugEntry {
   readonly part?: string;
 }
 
+/** What goes on from a record; what is left out nobody has said. */
+export interface PlugCourse {
+  /** New plugs went in on that day, or the same ones went back. */
+  readonly wentIn?: "new" | "same";
+  /** How far the car is driven. */
+  readonly kmPerYear?: number;
+  /** ISO 8601 day on which the plugs that went back were new. */
+  readonly fittedOn?: string;
+}
+
 /** The plugs of an engine on one day. */
 export interface PlugRecord {
   /** ISO 8601 day. */
@@ -27,6 +37,7 @@ export interface PlugRecord {
   readonly newGapMm?: number;
   /** The odometer at which they went in. */
   readonly fittedAtKm?: number;
+  readonly course?: PlugCourse;
 }
 
 /** No gap of a running engine is wider; a number above is in another unit. */
@@ -34,7 +45,7 @@ const WIDEST_GAP_MM = 5;
 
 /** Every problem of a record on this engine, with the JSON Pointer of its field. */
 export function checkRecord(profile: EngineProfile, record: PlugRecord): readonly Problem[] {
-  const { when, odometerKm, plugs, newGapMm, fittedAtKm } = record;
+  const { when, odometerKm, plugs, newGapMm, fittedAtKm, course } = record;
   const names = cylinderNames(profile);
   return [
     ...checkProfile(profile),
@@ -42,6 +53,7 @@ export function checkRecord(profile: EngineProfile, record: PlugRecord): readonl
     ...checkDistance("/odometerKm", odometerKm),
     ...checkFitted(fittedAtKm, odometerKm),
     ...checkGap("/newGapMm", newGapMm),
+    ...checkCourse(when, course),
     ...plugs.flatMap((plug, i) => [
       ...checkCylinder(plug, i, plugs, names),
       ...checkGap(pointer("plugs", i, "gapMm"), plug.gapMm),
@@ -56,6 +68,26 @@ export function checkDistance(path: string, km: number): readonly Problem[] {
   if (Number.isFinite(km) && km >= 0) return [];
   const message = `${km} is no distance in kilometres.`;
   return [{ code: "distance-wrong", path, message, hint: "Write kilometres, 0 or more." }];
+}
+
+/** Problems of a distance in a year. */
+export function checkPace(path: string, kmPerYear: number | undefined): readonly Problem[] {
+  if (kmPerYear === undefined || (Number.isFinite(kmPerYear) && kmPerYear >= 1)) return [];
+  const hint = "Write kilometres in a year, 1 or more, or leave it out.";
+  return [{ code: "pace-wrong", path, message: `${kmPerYear} is no yearly distance.`, hint }];
+}
+
+function checkCourse(when: string, { kmPerYear, fittedOn }: PlugCourse = {}): readonly Problem[] {
+  const path = "/course/fittedOn";
+  const wrong = fittedOn === undefined ? [] : checkDay(path, fittedOn);
+  const message = `The plugs that went back on ${when} were new on ${fittedOn}, after it.`;
+  const hint = "Write the day on which these plugs first went in, or leave it out.";
+  const isLater = wrong.length === 0 && fittedOn !== undefined && fittedOn > when;
+  return [
+    ...checkPace("/course/kmPerYear", kmPerYear),
+    ...wrong,
+    ...(isLater ? [{ code: "fitted-later", path, message, hint }] : []),
+  ];
 }
 
 function checkFitted(fittedAtKm: number | undefined, odometerKm: number): readonly Problem[] {

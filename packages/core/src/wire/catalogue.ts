@@ -30,6 +30,10 @@ const suits = z
   .meta({ description: "Ignition kinds it is for; all unless given" })
   .exactOptional();
 
+const putBack = z
+  .array(z.string())
+  .meta({ description: "Steps of the put-back list, beside those of what must come off first" });
+
 const REGIMES = ["coldStart", "coldIdle", "hotIdle", "cruise", "pull", "wet", "bumps"] as const;
 
 const groundsOf = z
@@ -153,6 +157,14 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
         chance: z.number(),
         caution: z.string().exactOptional(),
         suits,
+        leaves: z
+          .strictObject({ cold: z.number().exactOptional(), idle: z.number().exactOptional() })
+          .meta({ description: "Part of the trouble that is left for a look made so" })
+          .exactOptional(),
+        provoked: z
+          .literal(true)
+          .meta({ description: "Says that the trouble was brought about first" })
+          .exactOptional(),
       }),
     ),
     grounds,
@@ -160,6 +172,10 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
     awaits: z
       .number()
       .meta({ description: "Part of the times that a fault hides in which the look waits for it" })
+      .exactOptional(),
+    made: z
+      .enum(["cold", "idle"])
+      .meta({ description: "Made cold or at idle, whenever the trouble is there" })
       .exactOptional(),
     throughPort: z
       .literal(true)
@@ -219,7 +235,7 @@ export const repairSchema: z.ZodType<RepairRow, RepairRow> = z
     parts: z.enum(["none", "small", "medium", "large"]),
     access,
     cautions: z.array(z.string()),
-    putBack: z.array(z.string()).meta({ description: "Steps of the put-back list" }),
+    putBack,
     suits,
     coilsApart,
     grounds,
@@ -239,6 +255,7 @@ export const checkSchema: z.ZodType<CheckRow, CheckRow> = z
     yields: z.array(z.string()).meta({ description: "The findings that its outcome answers" }),
     suits,
     access,
+    putBack: putBack.exactOptional(),
     breaks: z
       .number()
       .meta({ description: "Chance that a brittle part breaks on the way" })
@@ -260,6 +277,10 @@ export const cautionSchema: z.ZodType<CautionRow, CautionRow> = z
     where: z
       .array(z.enum(["roadside", "driveway", "workshop"]))
       .meta({ description: "Places that it is about; left out: everywhere" })
+      .exactOptional(),
+    everyStep: z
+      .literal(true)
+      .meta({ description: "Belongs to every check and repair that is done at these places" })
       .exactOptional(),
     unless: z
       .strictObject({ finding: z.string(), is: z.array(z.string()) })

@@ -4,7 +4,7 @@ import type { Mending } from "../advice/mend.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import type { ProofPlan } from "../service/proof.ts";
 import { type CaseDocument, caseFields } from "./case.ts";
-import { repairFields } from "./next.ts";
+import { putBackLineSchema, repairFields } from "./next.ts";
 import { cylinderNameSchema } from "./profile.ts";
 import { putRightSchema } from "./ranking.ts";
 
@@ -70,14 +70,7 @@ export const mendSchema: z.ZodType<Mending, Mending> = z
     notYet: z
       .array(z.strictObject({ repair: z.string(), name: z.string(), cures: z.number() }))
       .meta({ description: "Dear parts that are not likely to help" }),
-    putBack: z.array(
-      z.strictObject({
-        id: z.string(),
-        say: z.string(),
-        isFigureMissing: z.boolean(),
-        cautions: words,
-      }),
-    ),
+    putBack: z.array(putBackLineSchema),
     proof: proofSchema.exactOptional(),
   })
   .meta({ id: "Mending", description: "A repair from the first screw to the last proof" });

@@ -20,6 +20,13 @@ const where = {
     .meta({ description: "What must come off first" }),
 };
 
+export const putBackLineSchema = z.strictObject({
+  id: z.string(),
+  say: z.string(),
+  isFigureMissing: z.boolean(),
+  cautions: z.array(z.string()),
+});
+
 const outcomeSchema = z.strictObject({
   answers: z
     .array(findingSchema)
@@ -46,6 +53,9 @@ const checkSchema: z.ZodType<NextCheck, NextCheck> = z
     tellsBits: z.number().meta({ description: "What it tells of which fault it is, bits" }),
     cautions: z.array(z.string()).meta({
       description: "Ids of cautions that are about this place and the engine, to be read first",
+    }),
+    putBack: z.array(putBackLineSchema).meta({
+      description: "What it takes off, unplugs or cuts, to be put back before the next start",
     }),
     outcomes: z.array(outcomeSchema),
   })

@@ -1,7 +1,7 @@
 // What a record of plugs looks like when it comes from outside. Whether the engine has such cylinders and
 // the figures can be meant is checked by the service room.
 import { z } from "zod";
-import type { PlugEntry, PlugRecord } from "../service/record.ts";
+import type { PlugCourse, PlugEntry, PlugRecord } from "../service/record.ts";
 import { cylinderNameSchema } from "./profile.ts";
 
 const plugEntrySchema: z.ZodType<PlugEntry, PlugEntry> = z
@@ -23,6 +23,27 @@ const plugEntrySchema: z.ZodType<PlugEntry, PlugEntry> = z
     part: z.string().max(80).meta({ description: "The number on the plug" }).exactOptional(),
   })
   .meta({ id: "PlugEntry", description: "One plug as it was found" });
+
+const plugCourseSchema: z.ZodType<PlugCourse, PlugCourse> = z
+  .strictObject({
+    wentIn: z
+      .enum(["new", "same"])
+      .meta({ description: "New plugs went in on that day, or the same ones went back" })
+      .exactOptional(),
+    kmPerYear: z
+      .number()
+      .meta({ description: "How far the car is driven in a year, km", examples: [15_000] })
+      .exactOptional(),
+    fittedOn: z
+      .string()
+      .max(40)
+      .meta({
+        description: "The day on which the plugs that went back were new, ISO 8601",
+        examples: ["2024-05-01"],
+      })
+      .exactOptional(),
+  })
+  .meta({ id: "PlugCourse", description: "What goes on from a record of plugs" });
 
 export const plugRecordSchema: z.ZodType<PlugRecord, PlugRecord> = z
   .strictObject({
@@ -46,6 +67,7 @@ export const plugRecordSchema: z.ZodType<PlugRecord, PlugRecord> = z
       .number()
       .meta({ description: "The odometer at which they went in, km", examples: [60_000] })
       .exactOptional(),
+    course: plugCourseSchema.exactOptional(),
   })
   .meta({
     id: "PlugRecord",

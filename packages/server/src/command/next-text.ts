@@ -93,6 +93,8 @@ function sayCheck(check: NextCheck, knowledge: Knowledge): string {
     sayCautions(check.cautions, knowledge),
     sayOpens(check.opens),
     ...(row?.steps ?? []).map((step, i) => wrapped(`${i + 1}. ${step}`, "  ")),
+    check.putBack.length > 0 ? wrapped("Before the engine runs again:", "  ") : "",
+    ...check.putBack.map(({ say }) => wrapped(`- ${say}`, "  ")),
     sayOutcomes(check.outcomes, knowledge),
   ];
   return lines.filter(Boolean).join("");

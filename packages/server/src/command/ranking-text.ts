@@ -3,7 +3,6 @@
 import {
   type AtHand,
   CAUTIONS,
-  cautionsHere,
   type EngineProfile,
   FINDINGS,
   type Fit,
@@ -11,6 +10,7 @@ import {
   type RankedCylinder,
   type Ranking,
   sayProbability,
+  stepCautions,
 } from "@half-order/core";
 import type { Case } from "@half-order/core/wire";
 import type { Numbers } from "./knowledge.ts";
@@ -126,8 +126,7 @@ function sayCautions(
   const named = new Set(
     entries.flatMap(({ modes }) => modes.map(({ faults }) => faults[0]?.firstCheck)),
   );
-  const all = checks.filter(({ id }) => named.has(id)).flatMap((row) => row.cautions);
-  const ids = cautionsHere(all, where);
+  const ids = checks.filter(({ id }) => named.has(id)).flatMap((row) => stepCautions(row, where));
   if (ids.length === 0) return "";
   const lines = CAUTIONS.filter(({ id }) => ids.includes(id)).map(({ say }) => wrapped(say, "  "));
   return `Before you touch anything\n${lines.join("")}`;

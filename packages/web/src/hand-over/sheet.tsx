@@ -1,11 +1,13 @@
 // The one page that is handed on: engine, picture, findings, what was checked and mended, what remains
 // likely, cautions. The same on the screen and on paper.
 import {
+  type AtHand,
   checkRecord,
   type Engine,
   type EngineProfile,
   type Ranking,
   sayProbability,
+  stepCautions,
   wearReport,
 } from "@half-order/core";
 import type { CaseDocument } from "@half-order/core/wire";
@@ -13,7 +15,7 @@ import type { ComponentChildren, VNode } from "preact";
 import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
 import type { Look } from "../diagram/mark.tsx";
-import { courseOf, type Said } from "../record/course.ts";
+import { courseOf } from "../record/course.ts";
 import { sayDue } from "../record/due.ts";
 import { nextAfter } from "../record/plan.ts";
 import { checkRow, findingRow } from "../state/catalogue.ts";
@@ -52,8 +54,6 @@ export interface SheetProps {
   readonly changed: number;
   /** Whether one may drive, in a line. */
   readonly driving?: string;
-  /** What was said of the plugs that went in after the last record. */
-  readonly said?: Said | undefined;
   /** Stands beside the findings on paper, e.g. the way back into the case. */
   readonly children?: ComponentChildren;
 }
@@ -99,7 +99,7 @@ export function Sheet(props: SheetProps): VNode {
       </div>
       <section class="sheet-care">
         <h2>{SHEET.cautions}</h2>
-        {ranking && <FullCautions ranking={ranking} />}
+        {ranking && <FullCautions ranking={ranking} where={doc.atHand?.where} />}
         <p class="fine">{SHEET.overrule}</p>
       </section>
     </article>
@@ -165,9 +165,17 @@ function sayMoment(moment: number | string): string {
   return new Intl.DateTimeFormat(undefined, { dateStyle: "long" }).format(date);
 }
 
+interface FullCautionsProps {
+  readonly ranking: Ranking;
+  readonly where: AtHand["where"] | undefined;
+}
+
 /** In full: on paper there is nothing to tap. */
-function FullCautions({ ranking }: { ranking: Ranking }): VNode | null {
-  const cautions = cautionsOf(ranking, (id) => checkRow(id)?.cautions ?? []);
+function FullCautions({ ranking, where }: FullCautionsProps): VNode | null {
+  const cautions = cautionsOf(ranking, (id) => {
+    const row = checkRow(id);
+    return row ? stepCautions(row, where) : [];
+  });
   if (cautions.length === 0) return null;
   return (
     <ul class="caution">
@@ -229,12 +237,12 @@ function Lines({ of }: { of: readonly AnswerLine[] | undefined }): VNode {
 }
 
 /** Nothing while no set has come out, or where the last record is of another engine. */
-function LastPlugs({ doc, profile, said = {} }: SheetProps): VNode | null {
+function LastPlugs({ doc, profile }: SheetProps): VNode | null {
   const records = doc.records ?? [];
   const record = records.at(-1);
   if (!record || !hasAllFindings() || checkRecord(profile, record).length > 0) return null;
   const report = wearReport(profile, record);
-  const next = nextAfter(profile, record, report, courseOf(said, record, records));
+  const next = nextAfter(profile, record, report, courseOf(record, records));
   const due = next ? sayDue(next) : "";
   return (
     <section>

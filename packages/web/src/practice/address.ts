@@ -33,7 +33,7 @@ export function readAddress(
     misread: [
       ...(hasEngine ? [] : [PRACTICE.wrongEngine(id)]),
       ...(hasSeed ? [] : [PRACTICE.wrongSeed(written)]),
-      ...(isRight || parts.length === 0 ? [] : [PRACTICE.stepsLeftOut]),
+      ...(isRight ? misreadSteps(parts) : parts.length === 0 ? [] : [PRACTICE.stepsLeftOut]),
     ],
   };
 }
@@ -50,17 +50,46 @@ export function writeSteps({ acts, wanted }: Steps): readonly string[] {
   ];
 }
 
-/** The same read back; nothing counts after a repair. */
+/** The same read back; nothing counts after a repair, and what cannot be read is left out. */
 export function readSteps(parts: readonly string[]): Steps {
-  const end = parts.findIndex((part) => part.startsWith(REPAIR));
-  const acts = (end < 0 ? parts : parts.slice(0, end)).map((part): PracticeAct => {
+  const { done, repair } = partsOf(parts);
+  const acts = done.filter(isReadable).map((part): PracticeAct => {
     if (part === PEEK) return { kind: "peek" };
     const [check, at] = read(part);
     return { kind: "check", check, ...at };
   });
-  if (end < 0) return { acts };
-  const [repair, at] = read(parts[end] ?? "");
-  return { acts, wanted: { repair, ...at } };
+  if (repair === undefined || !isReadable(repair)) return { acts };
+  const [id, at] = read(repair);
+  return { acts, wanted: { repair: id, ...at } };
+}
+
+/** What of it was left out, in words. */
+function misreadSteps(parts: readonly string[]): readonly string[] {
+  const { done, repair, after } = partsOf(parts);
+  const wrong = [...done, ...(repair === undefined ? [] : [repair])].filter(
+    (part) => !isReadable(part),
+  );
+  return [
+    ...wrong.map(PRACTICE.wrongStep),
+    ...(after.length > 0 ? [PRACTICE.afterRepair(after.join("/"))] : []),
+  ];
+}
+
+interface Parts {
+  readonly done: readonly string[];
+  readonly repair?: string | undefined;
+  readonly after: readonly string[];
+}
+
+function partsOf(parts: readonly string[]): Parts {
+  const end = parts.findIndex((part) => part.startsWith(REPAIR));
+  if (end < 0) return { done: parts, after: [] };
+  return { done: parts.slice(0, end), repair: parts[end], after: parts.slice(end + 1) };
+}
+
+/** An id, and after one `@` the name of a cylinder. */
+function isReadable(part: string): boolean {
+  return /^[^@]+(@[^@]+)?$/.test(part);
 }
 
 function write(id: string, cylinder: string | number | undefined): string {

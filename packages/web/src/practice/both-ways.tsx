@@ -15,10 +15,9 @@ import { faultWords } from "../state/prose.ts";
 import { at } from "../state/route.ts";
 import { LESSON } from "../text/en-lesson.ts";
 import { sayMinutes } from "../text/en-mend.ts";
-import { PRACTICE, sayCost } from "../text/en-practice.ts";
+import { PRACTICE, sayCost, sayStep } from "../text/en-practice.ts";
 import { Bar, chanceText } from "../ui/chance.tsx";
 import { Words } from "../ui/term.tsx";
-import { sayWhere } from "./log.tsx";
 import { engineId, engineProfile, hideAnother } from "./practice.ts";
 import { TakingFocus } from "./taking-focus.tsx";
 import { Shown } from "./told.tsx";
@@ -133,8 +132,8 @@ function Step({ of }: { of: PathStep }): VNode {
       ) : (
         <>
           <p>
-            {of.name}
-            <small>{[...sayWhere(of.cylinders), sayCost(of.minutes)].join(", ")}</small>
+            {sayStep(of)}
+            <small>{sayCost(of.minutes)}</small>
           </p>
           <Shown of={of.shows} />
         </>
@@ -197,7 +196,7 @@ function sayParting(who: string, step: PartingStep): string {
     return `${PRACTICE.doesMend(who, step.name)} ${hope}`;
   }
   const { worthMinutes } = step;
-  const did = PRACTICE.doesCheck(who, [step.name, ...sayWhere(step.cylinders)].join(", "));
+  const did = PRACTICE.doesCheck(who, sayStep(step));
   if (worthMinutes === undefined) return `${did} ${PRACTICE.notWeighed}`;
   const isWorth = worthMinutes >= WORTH_TELLING;
   return `${did} ${isWorth ? PRACTICE.saves(sayMinutes(worthMinutes)) : PRACTICE.savesNothing}`;

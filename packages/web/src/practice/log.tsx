@@ -2,8 +2,7 @@
 import type { Finding } from "@half-order/core";
 import type { Practice, PracticeCheck, PracticePeek } from "@half-order/core/instrument";
 import type { VNode } from "preact";
-import { list } from "../text/en.ts";
-import { PRACTICE, sayCost } from "../text/en-practice.ts";
+import { PRACTICE, sayCost, sayStep } from "../text/en-practice.ts";
 import { chanceText } from "../ui/chance.tsx";
 import { TakingFocus } from "./taking-focus.tsx";
 import { Shown, Told } from "./told.tsx";
@@ -40,11 +39,11 @@ export function Log({ of: { steps, minutes } }: { of: Practice }): VNode {
 }
 
 function Check({ of }: { of: PracticeCheck }): VNode {
-  const { name, cylinders, minutes, shows, isKnown } = of;
+  const { minutes, shows, isKnown } = of;
   return (
     <>
-      <TakingFocus level={3}>{name}</TakingFocus>
-      <p class="facts">{[...sayWhere(cylinders), sayCost(minutes)].join(" · ")}</p>
+      <TakingFocus level={3}>{sayStep(of)}</TakingFocus>
+      <p class="facts">{sayCost(minutes)}</p>
       <Shown of={shows} />
       {isKnown && <p class="help">{PRACTICE.isKnown}</p>}
     </>
@@ -64,10 +63,4 @@ function Peek({ of: { leaders } }: { of: PracticePeek }): VNode {
       </ol>
     </>
   );
-}
-
-/** Nothing for the whole engine. */
-export function sayWhere(cylinders: readonly (string | number)[]): readonly string[] {
-  if (cylinders.length === 0) return [];
-  return [PRACTICE.somewhere(list(cylinders), cylinders.length)];
 }

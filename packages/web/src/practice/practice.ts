@@ -3,7 +3,7 @@
 import { allProfiles, type EngineProfile, profileById, type RepairDone } from "@half-order/core";
 import type { Comparison, Practice, PracticeAct } from "@half-order/core/instrument";
 import { computed, signal } from "@preact/signals";
-import { at } from "../state/route.ts";
+import { arrivals, noteAddress } from "../state/route.ts";
 import { Thinker } from "../state/thinker.ts";
 import { readAddress, writeSteps } from "./address.ts";
 import type { PracticeAnswer, PracticeQuestion } from "./thread-work.ts";
@@ -29,12 +29,18 @@ export const hasActed = signal(false);
 
 export const engineProfile = computed<EngineProfile | undefined>(() => profileById(engineId.value));
 
-/** Starts from the address, e.g. `practice/demo.tern/7/check.counts/repair.rail`; without a seed from a new one. */
+/**
+ * Starts from the address, e.g. `practice/demo.tern/7/check.counts/repair.rail`; without a seed from a new one. Each
+ * step has an address of its own, so the device's own back button takes the last one back.
+ */
 export function beginPractice([, ...parts]: readonly string[]): void {
   const opened = readAddress(parts, (id) => profileById(id) !== undefined);
   if (opened.engine !== undefined) engineId.value = opened.engine;
+  // Who comes back to an earlier step begins at the heading, as on any other screen.
+  if (hasActed.peek()) arrivals.value += 1;
   hasActed.value = false;
   start(opened.seed ?? newSeed(), opened.steps.acts, opened.steps.wanted);
+  work(false);
   misread.value = opened.misread;
 }
 
@@ -43,6 +49,7 @@ export function hideAnother(picked?: string): void {
   if (picked !== undefined) engineId.value = picked;
   hasActed.value = picked === undefined;
   start(newSeed(), [], undefined);
+  work(true);
 }
 
 function start(of: number, done: readonly PracticeAct[], mended: RepairDone | undefined): void {
@@ -52,7 +59,6 @@ function start(of: number, done: readonly PracticeAct[], mended: RepairDone | un
   practice.value = undefined;
   comparison.value = undefined;
   misread.value = [];
-  work();
 }
 
 /** One more step; while the last one is worked out nothing is taken. */
@@ -60,7 +66,7 @@ export function act(next: PracticeAct): void {
   if (isWorking.peek()) return;
   hasActed.value = true;
   acts.value = [...acts.peek(), next];
-  work();
+  work(true);
 }
 
 /** Ends the search. */
@@ -68,7 +74,7 @@ export function mend(repair: RepairDone): void {
   if (isWorking.peek()) return;
   hasActed.value = true;
   wanted.value = repair;
-  work();
+  work(true);
 }
 
 const SEEDS = 1e6;
@@ -79,13 +85,14 @@ function newSeed(): number {
 
 let thinker: Thinker<PracticeQuestion, PracticeAnswer> | undefined;
 
-function work(): void {
+/** `isStep`: something was done, which can be gone back on. */
+function work(isStep: boolean): void {
   const profile = engineProfile.peek();
   if (!profile) return;
   const [done, mended] = [acts.peek(), wanted.peek()];
   const steps = { acts: done, ...(mended ? { wanted: mended } : {}) };
   const parts = [engineId.peek(), String(seed.peek()), ...writeSteps(steps)];
-  history.replaceState(null, "", at("practice", ...parts));
+  noteAddress(["practice", ...parts], isStep);
   isWorking.value = true;
   trouble.value = [];
   ask({ profile, seed: seed.peek(), ...steps }).then(take, (error: unknown) => {

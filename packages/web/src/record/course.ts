@@ -1,63 +1,39 @@
-// What goes on from the last record: which plugs went in, and how far this person drives? It belongs to the person
-// and not to the record, so it is kept on the device beside the case.
-import type { PlugRecord } from "@half-order/core";
-import { type Course, fittedDay, paceOf, type WentIn } from "./plan.ts";
+// What goes on from the last record: which plugs went in, and how far is this car driven? It stands in the record, so
+// it goes wherever the case goes.
+import type { PlugCourse, PlugRecord } from "@half-order/core";
+import { changeCase } from "../state/case.ts";
+import { takeInOldWork } from "../state/old-work.ts";
+import { type Course, fittedDay, paceOf } from "./plan.ts";
 
-/** What was said of a record; the rest is worked out. */
-export interface Said {
-  /** Left out while nobody has said. */
-  readonly wentIn?: WentIn | undefined;
-  readonly kmPerYear?: number | undefined;
-  readonly fittedOn?: string | undefined;
+/** What is said anew of it; `undefined`: nothing any more. */
+export type Said = { readonly [Field in keyof PlugCourse]: PlugCourse[Field] | undefined };
+
+/** Says more of the record of a day in the open case. */
+export function keepSaid(day: string, said: Said): void {
+  changeCase((doc) => ({
+    ...doc,
+    records: (doc.records ?? []).map((record) =>
+      record.when === day ? withSaid(record, said) : record,
+    ),
+  }));
 }
 
-/** By the day of a record. */
-export type AllSaid = Readonly<Record<string, Said>>;
-
-const keyOf = (caseId: string): string => `half-order.course.${caseId}`;
-
-/** Nothing where the device keeps nothing. */
-export function allSaid(caseId: string): AllSaid {
-  try {
-    const value: unknown = JSON.parse(localStorage.getItem(keyOf(caseId)) ?? "{}");
-    return typeof value === "object" && value !== null ? (value as AllSaid) : {};
-  } catch {
-    return {};
-  }
-}
-
-/** False where the device does not keep it. */
-export function keepSaid(caseId: string, day: string, said: Said): boolean {
-  return putBackSaid(caseId, { ...allSaid(caseId), [day]: said });
-}
-
-/** Forgets it with its case; returns it, to put it back. */
-export function dropSaid(caseId: string): AllSaid {
-  const said = allSaid(caseId);
-  if (Object.keys(said).length > 0) localStorage.removeItem(keyOf(caseId));
-  return said;
-}
-
-export function putBackSaid(caseId: string, said: AllSaid): boolean {
-  try {
-    if (Object.keys(said).length > 0) localStorage.setItem(keyOf(caseId), JSON.stringify(said));
-    return true;
-  } catch {
-    // What was chosen holds on the screen until the page is left.
-    return false;
-  }
+/** The record with it; without a course where nothing is left of that. */
+export function withSaid({ course, ...record }: PlugRecord, said: Said): PlugRecord {
+  const all = Object.entries({ ...course, ...said }).filter(([, value]) => value !== undefined);
+  return all.length === 0 ? record : { ...record, course: Object.fromEntries(all) };
 }
 
 /** The whole of it: what nobody has said of distance and day is taken from the records. */
-export function courseOf(
-  { wentIn, kmPerYear, fittedOn }: Said,
-  record: PlugRecord,
-  records: readonly PlugRecord[],
-): Course {
+export function courseOf(record: PlugRecord, records: readonly PlugRecord[]): Course {
+  const { wentIn, kmPerYear, fittedOn } = record.course ?? {};
   const pace = kmPerYear ?? paceOf(records);
   return {
     wentIn,
     kmPerYear: pace,
-    fittedOn: fittedOn || fittedDay(record, records, pace),
+    fittedOn: fittedOn ?? fittedDay(record, records, pace),
   };
 }
+
+// The first pages kept it beside the case.
+void takeInOldWork();

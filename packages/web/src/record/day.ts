@@ -2,9 +2,18 @@
 
 /** Today in the time of the place, as an ISO day. */
 export function today(): string {
-  const now = new Date();
+  return isoDay(new Date());
+}
+
+/** The day of a moment in the time of the place, as an ISO day; `undefined` for what is no moment. */
+export function dayOf(moment: string): string | undefined {
+  const date = new Date(moment);
+  return Number.isNaN(date.getTime()) ? undefined : isoDay(date);
+}
+
+function isoDay(date: Date): string {
   const two = (part: number): string => String(part).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
 /** An ISO day as the locale writes it; it belongs to no time zone. */

@@ -11,10 +11,11 @@ export type Draft = Omit<PlugRecord, "odometerKm"> &
 /** What is changed in a draft. */
 export type Edit = (now: Draft) => Draft;
 
-/** A new record of a day; these plugs went in when the last ones came out. */
+/** A new record of a day; these plugs went in when the last ones came out, unless the same went back then. */
 export function newDraft(day: string, records: readonly PlugRecord[]): Draft {
   const last = records.at(-1);
-  return { when: day, plugs: [], ...(last ? { fittedAtKm: last.odometerKm } : {}) };
+  const fittedAtKm = last?.course?.wentIn === "same" ? last.fittedAtKm : last?.odometerKm;
+  return { when: day, plugs: [], ...(fittedAtKm === undefined ? {} : { fittedAtKm }) };
 }
 
 /** An earlier record, to change it. */

@@ -1,9 +1,7 @@
-// A case goes from this device with all that is kept of it beside its document: photos, a record half written, and
-// what went in.
+// A case goes from this device with all that is kept of it beside its document: photos, and a record half written.
 import { forget, shelf, shelve } from "../state/keep.ts";
 import type { KeptCase } from "../state/store.ts";
 import { dropDraft, putBackDraft } from "./book.ts";
-import { dropSaid, putBackSaid } from "./course.ts";
 import { allPhotosOf, forgetPhotos, type KeptPhoto, putBackPhotos } from "./photo-store.ts";
 
 export interface Forgotten {
@@ -20,7 +18,6 @@ export async function forgetWhole(kept: KeptCase): Promise<Forgotten | undefined
   await forget(kept.id);
   if (shelf.value.some(({ id }) => id === kept.id)) return undefined;
   const draft = dropDraft(kept.id);
-  const said = dropSaid(kept.id);
   const arePhotosLeft = await forgetPhotos(kept.id).then(
     () => false,
     () => true,
@@ -28,7 +25,6 @@ export async function forgetWhole(kept: KeptCase): Promise<Forgotten | undefined
   const putBack = async (): Promise<boolean> => {
     await shelve(kept);
     if (draft) putBackDraft(kept.id, draft);
-    putBackSaid(kept.id, said);
     return putBackPhotos(photos).then(
       () => true,
       () => false,

@@ -5,6 +5,7 @@ import { useState } from "preact/hooks";
 import { changeEngine } from "../state/case.ts";
 import { MANUAL } from "../text/en-record.ts";
 import { QuantityField } from "../ui/quantity-field.tsx";
+import { usualGap } from "./usual-gap.ts";
 
 type Field = "serviceKm" | "serviceMonths" | "plugGapMm";
 
@@ -77,6 +78,7 @@ function GapRange({ range, onChange }: GapRangeProps): VNode {
         value={from}
         onChange={(value) => commit(value, to)}
         within={[0.1, 5]}
+        usual={usualGap()}
       />
       <QuantityField
         label={MANUAL.gapTo}
@@ -84,6 +86,7 @@ function GapRange({ range, onChange }: GapRangeProps): VNode {
         value={to}
         onChange={(value) => commit(from, value)}
         within={[0.1, 5]}
+        usual={usualGap()}
       />
       {from !== undefined && to !== undefined && from > to && (
         <p class="wrong" role="alert">

@@ -8,14 +8,13 @@ import {
   type WearReport,
 } from "@half-order/core";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
 import { openCase } from "../state/case.ts";
 import { sayProfile } from "../text/answer.ts";
 import { NEXT } from "../text/en-record.ts";
 import { Option } from "../ui/option.tsx";
 import { Problems } from "../ui/problems.tsx";
 import { QuantityField } from "../ui/quantity-field.tsx";
-import { allSaid, courseOf, keepSaid, type Said } from "./course.ts";
+import { courseOf, keepSaid, type Said } from "./course.ts";
 import { sayDistance, sayDue } from "./due.ts";
 import { nextAfter } from "./plan.ts";
 import { saveFile } from "./save.ts";
@@ -28,16 +27,8 @@ interface NextPlugsProps {
 }
 
 export function NextPlugs({ profile, record, records, report }: NextPlugsProps): VNode {
-  const caseId = openCase.value?.id ?? "";
-  const [said, setSaid] = useState<Said>(() => allSaid(caseId)[record.when] ?? {});
-  // On what is there at the tap, which may come before the last one is drawn.
-  const say = (more: Said): void =>
-    setSaid((now) => {
-      const all = { ...now, ...more };
-      keepSaid(caseId, record.when, all);
-      return all;
-    });
-  const course = courseOf(said, record, records);
+  const say = (said: Said): void => keepSaid(record.when, said);
+  const course = courseOf(record, records);
   const { wentIn, kmPerYear, fittedOn } = course;
   const next = guarded(() => nextAfter(profile, record, report, course));
   return (
@@ -70,7 +61,9 @@ export function NextPlugs({ profile, record, records, report }: NextPlugsProps):
               type="date"
               value={fittedOn ?? ""}
               max={record.when}
-              onChange={(event) => say({ fittedOn: event.currentTarget.value })}
+              onChange={({ currentTarget: field }) => {
+                if (field.reportValidity()) say({ fittedOn: field.value || undefined });
+              }}
             />
           </label>
         </div>

@@ -3,6 +3,7 @@ import {
   type EngineProfile,
   type NextService,
   nextService,
+  type PlugCourse,
   type PlugRecord,
   type WearReport,
 } from "@half-order/core";
@@ -13,7 +14,7 @@ const DAYS_IN_YEAR = 365.2425;
 const MOST_DAYS = 36_525;
 
 /** What goes on from a record: new plugs went in on that day, or the same ones went back. */
-export type WentIn = "new" | "same";
+export type WentIn = NonNullable<PlugCourse["wentIn"]>;
 
 /** Kilometres in a year between the first and the last record; `undefined` for less than a month. */
 export function paceOf(records: readonly PlugRecord[]): number | undefined {

@@ -8,6 +8,7 @@ import { RECORD } from "../text/en-record.ts";
 import { QuantityField } from "../ui/quantity-field.tsx";
 import { type Draft, type Edit, plugOf, setField, withPlug, withSameForAll } from "./draft.ts";
 import { asLook } from "./look.ts";
+import { usualGap } from "./usual-gap.ts";
 
 interface PlugFormProps {
   readonly engine: Engine;
@@ -46,6 +47,7 @@ export function PlugForm(props: PlugFormProps): VNode {
         value={plug.gapMm}
         onChange={(value) => set("gapMm", value)}
         within={[0, 5]}
+        usual={usualGap()}
       />
       <PlugLooks cylinder={inHand} look={asLook(plug.look)} onPick={(look) => set("look", look)} />
       {children}
@@ -58,6 +60,7 @@ export function PlugForm(props: PlugFormProps): VNode {
           value={plug.torqueNm}
           onChange={(value) => set("torqueNm", value)}
           within={[1, 100]}
+          usual={engine.profile.figures?.plugTorqueNm}
         />
         <div class="field">
           <label>

@@ -6,9 +6,9 @@ import { inOrder, PlugRow } from "../diagram/plug-picker.tsx";
 import { isClosed } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
 import { RECORD } from "../text/en-record.ts";
-import { Cautions } from "../ui/caution.tsx";
 import { Problems } from "../ui/problems.tsx";
 import { QuantityField } from "../ui/quantity-field.tsx";
+import { StepCautions } from "../ui/step-caution.tsx";
 import { goToWrong } from "../ui/wrong-field.ts";
 import { draft, isDraftKept, keepRecord, records } from "./book.ts";
 import { sayDay, today } from "./day.ts";
@@ -26,6 +26,7 @@ import { PhotoField } from "./photo-field.tsx";
 import { DRAFT_DAY } from "./photo-store.ts";
 import { PlugForm } from "./plug-form.tsx";
 import type { Photos } from "./use-photos.ts";
+import { usualGap } from "./usual-gap.ts";
 
 const FARTHEST_KM = 3_000_000;
 
@@ -58,7 +59,7 @@ export function RecordForm({ engine, caseId, photos, onKeep }: RecordFormProps):
     <section class="record-form" ref={form}>
       <h2>{now.was === undefined ? RECORD.new : RECORD.change(sayDay(now.was))}</h2>
       <section class="record-care" aria-label={RECORD.cautions}>
-        <Cautions ids={checkRow("check.plugs-out")?.cautions ?? []} />
+        <StepCautions of={checkRow("check.plugs-out")} />
       </section>
       <Distances draft={now} onChange={set} />
       <PlugRow engine={engine} plugs={drawn} inHand={inHand} onTake={take} />
@@ -125,6 +126,7 @@ function Distances({ draft: now, onChange }: DistancesProps): VNode {
         value={now.newGapMm}
         onChange={(value) => onChange((all) => setField(all, "newGapMm", value))}
         within={[0, 5]}
+        usual={usualGap()}
       />
     </div>
   );

@@ -1,14 +1,20 @@
 // All answers, to change or take back, and what can be done with the case as a whole.
+import type { Finding, FindingRow } from "@half-order/core";
 import type { VNode } from "preact";
-import { canRedo, canUndo, findings, redo, undo } from "../state/case.ts";
+import { firstQuestions } from "../state/asked.ts";
+import { canRedo, canUndo, findings, profile, redo, undo } from "../state/case.ts";
 import { isDesk } from "../state/view.ts";
+import { askFrom } from "../state/way.ts";
 import { UNDO } from "../text/en.ts";
 import { LISTED } from "../text/en-answers.ts";
 import { CaseLinks, OtherLinks } from "../ui/case-links.tsx";
 import { GivenAnswer } from "../ui/given-answer.tsx";
 import { Heading } from "../ui/heading.tsx";
 
+/** The first questions in their order, those too that nobody could tell; then all else as it was entered. */
 function Answers(): VNode {
+  const given = findings.value;
+  const firsts = firstQuestions(profile.value);
   return (
     <section class="column">
       <Heading of="answers" level={isDesk.value ? 2 : 1}>
@@ -24,13 +30,36 @@ function Answers(): VNode {
         </button>
       </p>
       <ul class="answers">
-        {findings.value.map((given) => (
-          <GivenAnswer key={`${given.finding} ${given.cylinder}`} given={given} from="answers" />
-        ))}
+        {firsts.map((row) => firstOf(row, given) ?? <NotKnown key={row.id} row={row} />)}
+        {given.filter(({ finding }) => !firsts.some(({ id }) => id === finding)).map(line)}
       </ul>
       <CaseLinks />
       <OtherLinks />
     </section>
+  );
+}
+
+function firstOf({ id }: FindingRow, given: readonly Finding[]): VNode | undefined {
+  const found = given.find(({ finding }) => finding === id);
+  return found && line(found);
+}
+
+function line(given: Finding): VNode {
+  return <GivenAnswer key={`${given.finding} ${given.cylinder}`} given={given} from="answers" />;
+}
+
+function NotKnown({ row }: { row: FindingRow }): VNode {
+  return (
+    <li>
+      <p>
+        <small>{row.ask}</small>
+        {LISTED.notKnown}
+      </p>
+      <a class="quiet" href={askFrom("answers", row.id)}>
+        {LISTED.change}
+        <span class="vh">: {row.ask}</span>
+      </a>
+    </li>
   );
 }
 

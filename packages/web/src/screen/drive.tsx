@@ -22,7 +22,7 @@ import { DRIVE } from "../text/en-drive.ts";
 import { DRIVE_IN_FULL } from "../text/en-drive-in-full.ts";
 import { GROUNDS } from "../text/en-ranking.ts";
 import { Cautions } from "../ui/caution.tsx";
-import { Sign } from "../ui/drive-answer.tsx";
+import { Sign } from "../ui/drive-sign.tsx";
 import { Heading } from "../ui/heading.tsx";
 import { Lazy } from "../ui/lazy.tsx";
 import { Ordered, Part, Plain } from "../ui/repair-part.tsx";

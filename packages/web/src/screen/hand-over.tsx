@@ -3,7 +3,6 @@ import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { QrSquare, Share, useCaseLink } from "../hand-over/share.tsx";
 import { Sheet } from "../hand-over/sheet.tsx";
-import { allSaid } from "../record/course.ts";
 import { engines, openCase, profile } from "../state/case.ts";
 import { drive, followDrive } from "../state/drive.ts";
 import { seemsMended } from "../state/mended.ts";
@@ -11,9 +10,10 @@ import { saveCaseFile } from "../state/save-file.ts";
 import { isWeighing, ranking } from "../state/thinking.ts";
 import { drawn, look } from "../state/view.ts";
 import { ANSWERS } from "../text/en.ts";
-import { DRIVE } from "../text/en-drive.ts";
 import { LINK, SHEET } from "../text/en-hand-over.ts";
+import { REPAIRED } from "../text/en-repaired.ts";
 import { Heading } from "../ui/heading.tsx";
+import { useProven } from "../ui/proof-so-far.ts";
 import "../style/hand-over.css";
 
 /** Reads the open case; shows nothing when none is open or its engine is not sound. */
@@ -23,10 +23,11 @@ function HandOver(): VNode | null {
   const link = useCaseLink(kept?.doc);
   useEffect(followDrive, []);
   // What was answered before the repair tells of another engine.
-  const driving = seemsMended(kept?.doc.repairs ?? []) ? DRIVE.repaired : drive.value?.level?.say;
+  const proven = useProven();
+  const repaired = proven === undefined ? REPAIRED.unproven : REPAIRED.proven(proven);
+  const driving = seemsMended(kept?.doc.repairs ?? []) ? repaired : drive.value?.level?.say;
   const known = profile.value;
   if (!kept || !engine || !known) return null;
-  const lastDay = kept.doc.records?.at(-1)?.when ?? "";
   return (
     <section class="hand-over">
       <div class="hand-over-ways">
@@ -49,7 +50,6 @@ function HandOver(): VNode | null {
         profile={known}
         engine={engine}
         isVague={engines.value.length > 1}
-        said={allSaid(kept.id)[lastDay]}
         ranking={isWeighing.value ? undefined : ranking.value}
         look={look.value}
         changed={kept.changed}

@@ -1,10 +1,14 @@
-// A case that came as a link: opened only when the user says so, as a case of its own on this device.
+// A case that came as a link: opened only when the user says so, as a case of its own on this device unless the very
+// same is here already.
 import type { VNode } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { readLink } from "../hand-over/link.ts";
-import { takeCase } from "../state/case.ts";
+import { sameCase } from "../hand-over/same-case.ts";
+import { openCase, takeCase } from "../state/case.ts";
 import type { FileReading } from "../state/file.ts";
+import { lookAtShelf, open, shelf } from "../state/keep.ts";
 import { goTo } from "../state/route.ts";
+import type { CaseDoc } from "../state/store.ts";
 import { clearView } from "../state/view.ts";
 import { sayCase } from "../text/answer.ts";
 import { LAZY, START } from "../text/en.ts";
@@ -17,8 +21,11 @@ import { Problems } from "../ui/problems.tsx";
 function Link(): VNode {
   const [reading, setReading] = useState<FileReading | undefined>();
   useEffect(() => {
-    void readLink(location.hash).then(setReading);
+    void lookAtShelf()
+      .then(() => readLink(location.hash))
+      .then(setReading);
   }, []);
+  const here = reading && "doc" in reading ? sameCase(reading.doc, shelf.value) : undefined;
   return (
     <section class="column">
       <Heading of="link">{LINKED.title}</Heading>
@@ -30,11 +37,11 @@ function Link(): VNode {
             {sayCase(reading.doc)}, {START.answers(reading.doc.findings.length)}
           </p>
           <Invented of={reading.doc.engine} />
-          <p class="help">{LINKED.help}</p>
+          <p class="help">{here ? LINKED.isHere : LINKED.help}</p>
           <Finish
             onClick={() => {
               clearView();
-              takeCase(reading.doc);
+              take(reading.doc);
               goTo("ranking");
             }}
           >
@@ -44,6 +51,13 @@ function Link(): VNode {
       )}
     </section>
   );
+}
+
+/** By what is here at the tap: another tab may have changed it meanwhile. */
+function take(doc: CaseDoc): void {
+  const here = sameCase(doc, shelf.value);
+  if (!here) takeCase(doc);
+  else if (here.id !== openCase.value?.id) open(here);
 }
 
 export { Link as Screen };

@@ -29,7 +29,7 @@ import { Heading } from "../ui/heading.tsx";
 import "../style/practice.css";
 
 function PracticeScreen(): VNode {
-  useEffect(() => beginPractice(path.value), []);
+  useEffect(() => beginPractice(path.value), [path.value]);
   const profile = engineProfile.value;
   return (
     <div class="practice">

@@ -1,13 +1,20 @@
 // One question. The first ones lead on to the next; one that was reached from a list leads back to it.
 import type { FindingRow } from "@half-order/core";
 import type { VNode } from "preact";
-import { NOWHERE, PART_QUESTION, PLACE_ASKED } from "../parts.ts";
+import { NOWHERE, PART_QUESTION, PLACE_ASKED, PORT_ASKED } from "../parts.ts";
 import { firstQuestions } from "../state/asked.ts";
-import { answerOf, answersOf, giveAnswer, profile, withdrawAnswer } from "../state/case.ts";
-import { targetKind } from "../state/catalogue.ts";
+import {
+  answerOf,
+  answersOf,
+  atHand,
+  findings,
+  giveAnswer,
+  profile,
+  withdrawAnswer,
+} from "../state/case.ts";
+import { cautionsOf, targetKind } from "../state/catalogue.ts";
 import { draftKey, draftOf } from "../state/draft.ts";
 import { inUnits } from "../state/figure.ts";
-import { ranking } from "../state/thinking.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { goOn, openQuestion } from "../state/way.ts";
 import { CODES, QUESTION } from "../text/en.ts";
@@ -33,10 +40,13 @@ function Of({ row }: { row: FindingRow }): VNode | null {
       {step === 0 && (
         <>
           <SafeFirst />
-          <Lazy entry={PLACE_ASKED} />
+          <Lazy
+            entry={PLACE_ASKED}
+            meanwhile={<p class={atHand.value?.where ? "lazy is-long" : "lazy"} />}
+          />
         </>
       )}
-      {!isDesk.value && <Cautions ids={ranking.value?.cautions ?? []} isShort />}
+      {!isDesk.value && <Cautions ids={cautionsOf(findings.value)} isShort />}
       <p class="facts">{step < 0 ? QUESTION.own : QUESTION.step(step + 1, steps.length)}</p>
       <Heading of={row.id} level={isDesk.value ? 2 : 1}>
         {row.ask}
@@ -57,6 +67,7 @@ function Of({ row }: { row: FindingRow }): VNode | null {
         />
       )}
       <Leave row={row} />
+      {step === 0 && <Lazy entry={PORT_ASKED} />}
     </section>
   );
 }

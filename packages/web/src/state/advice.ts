@@ -26,14 +26,19 @@ const CHEAP_MS = 500;
 let adviser: Thinker | undefined;
 /** One question after the other: each is short, and a thread that is ended must fetch its tables again. */
 let lane: Promise<unknown> = Promise.resolve();
-const asked: Partial<Record<MoreQuestion["kind"], number>> = {};
+/** By who asks, what was asked last: a part of a screen waits for no answer but the one to that. */
+const asked = new WeakMap<object, MoreQuestion>();
+const planner = {};
 type MoreQuestion = Exclude<AdviceQuestion, { readonly kind: "drive" }>;
 
-/** Asks of the open case; `undefined` when it was asked anew meanwhile, or there is no thread. */
-function ask(question: MoreQuestion, done = repairs.peek()): Promise<Advice | undefined> {
-  const number = (asked[question.kind] ?? 0) + 1;
-  asked[question.kind] = number;
-  const isLast = (): boolean => asked[question.kind] === number;
+/** Asks of the open case; `undefined` when the same asker asked anew meanwhile, or there is no thread. */
+function ask(
+  asker: object,
+  question: MoreQuestion,
+  done = repairs.peek(),
+): Promise<Advice | undefined> {
+  asked.set(asker, question);
+  const isLast = (): boolean => asked.get(asker) === question;
   const answer = lane.then(async () => {
     const [known, script] = [profile.peek(), thread.peek()];
     if (!known || script === undefined || !isLast()) return undefined;
@@ -79,7 +84,7 @@ export function followPlan(): () => void {
     const look = async (patienceMs: number): Promise<number> => {
       await weighed();
       const began = performance.now();
-      const advice = await ask({
+      const advice = await ask(planner, {
         kind: "next",
         atHand: hand ?? {},
         open,
@@ -128,12 +133,14 @@ export function followMending(
   before: number | undefined,
   onAdvice: (advice: Advice) => void,
 ): () => void {
+  const asker = {};
   return effect(() => {
     const done = repairs.peek().slice(0, before);
     const { gap, torque } = units.value;
     const open = work.peek().open;
     if (!profile.value || !findings.value || thread.value === undefined) return;
-    ask({ kind: "mend", wanted, atHand: atHand.value ?? {}, open, units: { gap, torque } }, done)
+    const question = { wanted, atHand: atHand.value ?? {}, open, units: { gap, torque } };
+    ask(asker, { kind: "mend", ...question }, done)
       .then((advice) => advice && onAdvice(advice))
       .catch(report);
   });
@@ -141,9 +148,10 @@ export function followMending(
 
 /** Tells the names of the repairs that were made, as `followMending` does. */
 export function followNames(onNames: (names: readonly string[]) => void): () => void {
+  const asker = {};
   return effect(() => {
     if (!profile.value || repairs.value.length === 0 || thread.value === undefined) return;
-    ask({ kind: "names" })
+    ask(asker, { kind: "names" })
       .then((advice) => advice?.names && onNames(advice.names))
       .catch(report);
   });

@@ -9,6 +9,7 @@ import {
   sayFigure,
   toUnit,
   UNITS,
+  type UnitChoice,
   units,
 } from "./unit.ts";
 
@@ -19,8 +20,8 @@ export interface Bounds {
   readonly quantity?: Quantity | undefined;
   /** The unit of documents. */
   readonly unit: string;
-  /** A figure that is usual, to show how one is written. */
-  readonly usual?: number | undefined;
+  /** What is common: shows how such a figure is written, and in which unit one was rather read. */
+  readonly usual?: readonly [number, number] | undefined;
 }
 
 /** What can be read of a finding: the bounds to which the library holds an answer. */
@@ -30,7 +31,7 @@ export function boundsOf(reading: NonNullable<FindingRow["reading"]>): Bounds {
     within: possible,
     quantity: QUANTITIES.find((each) => UNITS[each][0] === unit),
     unit,
-    usual: otherwise && (otherwise[0] + otherwise[1]) / 2,
+    usual: otherwise,
   };
 }
 
@@ -49,8 +50,46 @@ export function readFigure(text: string, bounds: Bounds, locale?: string): numbe
   const unit = unitOf(bounds);
   if (figure !== 0 && Math.abs(figure) < (FINEST[unit] ?? 0)) return undefined;
   const stored = bounds.quantity ? fromUnit(figure, bounds.quantity, unit) : figure;
-  const [lowest, highest] = bounds.within;
-  return stored >= lowest && stored <= highest ? stored : undefined;
+  return isIn(bounds.within, stored) ? stored : undefined;
+}
+
+/** A figure as it is in a unit that is not the one that is set. */
+export interface Elsewhere {
+  readonly quantity: Quantity;
+  readonly unit: UnitChoice[Quantity];
+  /** In the unit of documents. */
+  readonly stored: number;
+}
+
+/**
+ * The one other unit in which a figure that was typed is a common one, or at least possible where nothing is known to be
+ * common; `undefined` where it can be meant as it stands, and where no unit or several would do.
+ */
+export function readElsewhere(
+  text: string,
+  bounds: Bounds,
+  locale?: string,
+): Elsewhere | undefined {
+  const figure = parseFigure(text, locale);
+  const { quantity, within, usual } = bounds;
+  if (figure === undefined || !quantity) return undefined;
+  const meant = readFigure(text, bounds, locale);
+  const common = usual ? twiceAsWide(usual) : within;
+  if (meant !== undefined && (meant === 0 || !usual || isIn(common, meant))) return undefined;
+  const others = UNITS[quantity].filter((unit) => unit !== units.value[quantity]);
+  const fitting = others
+    .map((unit) => ({ quantity, unit, stored: fromUnit(figure, quantity, unit) }))
+    .filter(({ stored }) => isIn(common, stored) && isIn(within, stored));
+  return fitting.length === 1 ? fitting[0] : undefined;
+}
+
+function isIn([lowest, highest]: readonly [number, number], stored: number): boolean {
+  return stored >= lowest && stored <= highest;
+}
+
+/** What is worn or half dead may lie as far again beyond what is common. */
+function twiceAsWide([low, high]: readonly [number, number]): readonly [number, number] {
+  return [low * (low / high), high * (high / low)];
 }
 
 /** What to type instead, in the unit of the person. */
@@ -65,6 +104,6 @@ export function sayBounds(bounds: Bounds, locale?: string): string {
     sayFigure(high, unit, locale, "floor"),
     unit,
   );
-  const such = usual === undefined ? "" : FIGURE.such(sayFigure(own(usual), unit, locale));
+  const such = usual ? FIGURE.such(sayFigure(own((usual[0] + usual[1]) / 2), unit, locale)) : "";
   return `${words}${such}.${unit === "thou" ? ` ${FIGURE.thou}` : ""}`;
 }

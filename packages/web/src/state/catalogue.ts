@@ -5,6 +5,7 @@ import {
   type Engine,
   type EngineProfile,
   FINDINGS,
+  type Finding,
   type FindingRow,
 } from "@half-order/core";
 import { firstQuestions } from "./asked.ts";
@@ -14,6 +15,17 @@ const findingRows = new Map(FINDINGS.map((row) => [row.id, row]));
 
 export function findingRow(id: string | undefined): FindingRow | undefined {
   return findingRows.get(id ?? "");
+}
+
+/**
+ * Ids of the cautions that answers call for at once, each once: the same as beside a ranking, and known without it, so
+ * that nothing moves when it comes.
+ */
+export function cautionsOf(given: readonly Finding[]): readonly string[] {
+  const ids = given.flatMap(({ finding, answer }) =>
+    [answer].flat().flatMap((of) => findingRow(finding)?.options[String(of)]?.caution ?? []),
+  );
+  return [...new Set(ids)];
 }
 
 /** `undefined` too while the checks are on their way; a component that asks is drawn again when they have come. */

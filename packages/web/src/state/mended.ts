@@ -1,5 +1,9 @@
 // Do the answers tell of the engine as it is, or of the one before its last repair?
 import type { RepairDone } from "@half-order/core";
+import { signal } from "@preact/signals";
+
+/** How many clean drives have proven the last repair; `undefined` while there are too few, or they were not looked at. */
+export const provenBy = signal<number | undefined>(undefined);
 
 /** True while the last repair seems to have cured: the answers then tell of the engine before it. */
 export function seemsMended(repairs: readonly RepairDone[]): boolean {

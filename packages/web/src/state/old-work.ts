@@ -1,42 +1,59 @@
-// The first pages kept the work of a case beside it: where does that go? Into the case, once.
+// The first pages kept some of a case beside it: where does that go? Into the case, once.
+import type { PlugCourse } from "@half-order/core";
 import type { ProvingDrive, SpentTime, WorkBook } from "@half-order/core/wire";
 import { joinCase, openCase } from "./case.ts";
 import { lookAtShelf, reshelve } from "./keep.ts";
-import { type KeptCase, keptCase } from "./store.ts";
+import { type CaseDoc, type KeptCase, keptCase } from "./store.ts";
 
-const KEY = "half-order.work.";
+/** Something that was kept beside a case, under this key and the id of the case. */
+interface Beside {
+  readonly key: string;
+  /** The document with it; the same where there is nothing to take in. */
+  readonly into: (doc: CaseDoc, text: string | null) => CaseDoc;
+}
+
+const BESIDE: readonly Beside[] = [
+  {
+    key: "half-order.work.",
+    into: (doc, text) => (doc.work ? doc : { ...doc, work: readOld(text) ?? {} }),
+  },
+  { key: "half-order.course.", into: withOldCourse },
+];
 
 /** Moves what is left of it. Never rejects: what could not be moved stays for the next time. */
 export async function takeInOldWork(): Promise<void> {
-  for (const key of oldKeys()) {
-    const id = key.slice(KEY.length);
-    try {
-      await takeIn(id, readOld(localStorage.getItem(key)));
-      const kept = await keptCase(id);
-      const isGone = !kept && openCase.peek()?.id !== id;
-      if (isGone || kept?.doc.work) localStorage.removeItem(key);
-    } catch {
-      // The device does not let the page look at its cases, which the page says by itself.
-      return;
+  for (const { key, into } of BESIDE) {
+    for (const old of keysWith(key)) {
+      const id = old.slice(key.length);
+      try {
+        const text = localStorage.getItem(old);
+        await takeIn(id, (doc) => into(doc, text));
+        const kept = await keptCase(id);
+        const isGone = !kept && openCase.peek()?.id !== id;
+        if (isGone || (kept && into(kept.doc, text) === kept.doc)) localStorage.removeItem(old);
+      } catch {
+        // The device does not let the page look at its cases, which the page says by itself.
+        return;
+      }
     }
   }
 }
 
-async function takeIn(id: string, work: WorkBook = {}): Promise<void> {
-  const withWork = (of: KeptCase): KeptCase => ({ ...of, doc: { ...of.doc, work } });
+async function takeIn(id: string, into: (doc: CaseDoc) => CaseDoc): Promise<void> {
+  const withOld = (of: KeptCase): KeptCase => ({ ...of, doc: into(of.doc) });
   const mine = openCase.peek();
   if (mine?.id === id) {
-    if (!mine.doc.work) await joinCase(mine, withWork(mine));
+    if (into(mine.doc) !== mine.doc) await joinCase(mine, withOld(mine));
     // By then it is written.
     return lookAtShelf();
   }
   const kept = await keptCase(id);
-  if (kept && !kept.doc.work) await reshelve(kept, withWork(kept));
+  if (kept && into(kept.doc) !== kept.doc) await reshelve(kept, withOld(kept));
 }
 
-function oldKeys(): readonly string[] {
+function keysWith(key: string): readonly string[] {
   try {
-    return Object.keys(localStorage).filter((key) => key.startsWith(KEY));
+    return Object.keys(localStorage).filter((each) => each.startsWith(key));
   } catch {
     // A device that lets nobody look has kept nothing.
     return [];
@@ -54,7 +71,7 @@ interface OldWork {
 /** The book that it makes; `undefined` for what is none. */
 export function readOld(text: string | null): WorkBook | undefined {
   const old = parsed(text);
-  if (!old) return undefined;
+  if (!isOld(old)) return undefined;
   return {
     open: old.open,
     spent: old.spent,
@@ -68,12 +85,35 @@ export function readOld(text: string | null): WorkBook | undefined {
   };
 }
 
-function parsed(text: string | null): OldWork | undefined {
+/** By the day of a record, what was said of the plugs that went in; each with the record that has none yet. */
+function withOldCourse(doc: CaseDoc, text: string | null): CaseDoc {
+  const said = (parsed(text) ?? {}) as Readonly<Record<string, unknown>>;
+  const records = doc.records?.map((record) => {
+    const course = record.course ? undefined : oldCourse(said[record.when], record.when);
+    return course ? { ...record, course } : record;
+  });
+  const isNew = records?.some((record, i) => record !== doc.records?.[i]) ?? false;
+  return records && isNew ? { ...doc, records } : doc;
+}
+
+/** Of it what a record may hold; `undefined` where that is nothing. */
+function oldCourse(value: unknown, when: string): PlugCourse | undefined {
+  const { wentIn, kmPerYear, fittedOn } = (value ?? {}) as Readonly<Record<string, unknown>>;
+  const isPace = typeof kmPerYear === "number" && kmPerYear >= 1;
+  const isDay = typeof fittedOn === "string" && /^\d{4}-\d\d-\d\d$/.test(fittedOn);
+  const course: PlugCourse = {
+    ...(wentIn === "new" || wentIn === "same" ? { wentIn } : {}),
+    ...(isPace ? { kmPerYear } : {}),
+    ...(isDay && fittedOn <= when ? { fittedOn } : {}),
+  };
+  return Object.keys(course).length > 0 ? course : undefined;
+}
+
+function parsed(text: string | null): unknown {
   try {
-    const value: unknown = JSON.parse(text ?? "null");
-    return isOld(value) ? value : undefined;
+    return JSON.parse(text ?? "null");
   } catch {
-    // What was cut off is no work.
+    // What was cut off is nothing.
     return undefined;
   }
 }

@@ -34,6 +34,15 @@ export function goTo(...parts: readonly string[]): void {
   });
 }
 
+/** The address where it has gone on by itself, the screen staying as it is. */
+let noted: string | undefined;
+
+/** Writes how far the screen that is shown has got: as a new place to come back to, or over the last one. */
+export function noteAddress(parts: readonly string[], isNew: boolean): void {
+  noted = parts.join("/");
+  history[isNew ? "pushState" : "replaceState"](null, "", at(...parts));
+}
+
 let onArrival: () => void = () => undefined;
 
 /** Follows the address from now on; `onChange` is called after each change. */
@@ -50,10 +59,11 @@ function arrive(): void {
 }
 
 function isShown(parts: readonly string[]): boolean {
-  return parts.join("/") === path.peek().join("/");
+  return parts.join("/") === (noted ?? path.peek().join("/"));
 }
 
 function show(parts: readonly string[]): void {
+  noted = undefined;
   path.value = parts;
   onArrival();
 }

@@ -12,6 +12,7 @@ import {
   type NextRepair,
   type NextStep,
   type RepairDone,
+  runsEngine,
   servedBy,
 } from "@half-order/core";
 import type { SpentTime } from "@half-order/core/wire";
@@ -104,18 +105,15 @@ export function givenTo(
   });
 }
 
-/** The caution of what is done with the engine running. */
-const RUNNING = "exhaust-gas";
-
 /**
  * True of an answer of a check for which the engine ran: by then all that was off for it was back on. A check that
  * runs the engine may begin with a look at what is off.
  */
 export function wasRun(
-  { cautions }: Pick<CheckRow, "cautions">,
+  check: Pick<CheckRow, "cautions">,
   { topic, travels }: Pick<FindingRow, "topic" | "travels">,
 ): boolean {
-  return travels !== undefined || (cautions.includes(RUNNING) && topic !== "plugs and wells");
+  return travels !== undefined || (runsEngine(check) && topic !== "plugs and wells");
 }
 
 /** Like things that come off at several places, as one. */

@@ -4,6 +4,8 @@
 export const LISTED = {
   title: "Answers",
   none: "No answer yet.",
+  /** Of a first question without an answer: nobody could tell, or it was passed over. */
+  notKnown: "Can't tell, or not asked yet",
   change: "Change",
   remove: "Remove",
 };

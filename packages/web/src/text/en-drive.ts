@@ -8,6 +8,4 @@ export const DRIVE = {
   unknown:
     "The page cannot work out whether it may be driven. Take that for a no until somebody has looked at it.",
   nothing: "Nothing answered so far speaks against driving with care.",
-  repaired: "It runs right since the repair. Drive only to prove it.",
-  toProof: "What must be seen first",
 };

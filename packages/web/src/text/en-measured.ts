@@ -1,4 +1,5 @@
 // The words of questions that are answered by a figure.
+import type { Quantity, UnitChoice } from "../state/unit.ts";
 
 export const FIGURE = {
   measured: (unit: string): string => `Or the figure you read, in ${unit}`,
@@ -8,6 +9,24 @@ export const FIGURE = {
   /** After it. */
   such: (figure: string): string => `, such as ${figure}`,
   thou: "1 thou is a thousandth of an inch: 0.044 inch is 44 thou.",
+  /** Of a figure that is a common one in another unit than the one that is set. */
+  elsewhere: (figure: string, set: string): string => `${figure}? You have ${set} set.`,
+  take: (figure: string, unit: string): string => `It is ${figure}: show ${unit} from now on`,
+  keep: (figure: string): string => `It is ${figure} all the same`,
+};
+
+export const UNIT_NAMES: Readonly<Record<UnitChoice[Quantity], string>> = {
+  mm: "millimetres",
+  thou: "thousandths of an inch",
+  N·m: "newton metres",
+  lb·ft: "pound-feet",
+  km: "kilometres",
+  mi: "miles",
+  kPa: "kilopascals",
+  bar: "bar",
+  psi: "pounds per square inch",
+  "°C": "degrees Celsius",
+  "°F": "degrees Fahrenheit",
 };
 
 export const COUNTS = {

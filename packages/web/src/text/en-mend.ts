@@ -77,6 +77,8 @@ export const STEP = {
     "do-not-drive":
       "Where this asks for a start or a drive: do not drive. Let it idle in the open, for a minute at most, and not at all when it smells of petrol, smokes or knocks.",
   },
+  backOn: "Before the engine runs again",
+  backOnAll: (n: number): string => `${n} things to put back, one after the other`,
   repair: "Repair",
   price: (price: string): string => `parts for about ${price}`,
   mend: "How it is mended, and put back",
@@ -89,6 +91,13 @@ export const STEP = {
     "Nothing that can be mended here pays. While you wait, these looks cost nothing and help whoever mends it:",
   callHereOnly: "Nothing that can be done here pays. Have it fetched.",
   callLink: "Hand over what is known",
+  shutOut: "Your answers on what is at hand leave out what could be done with more:",
+  youSaid: {
+    skill: (said: string): string => `Who does it: “${said}”. More practice is asked for by`,
+    tool: (said: string): string => `What lies ready: ${said}. Another tool is needed for`,
+    place: (said: string): string => `Where the car is: “${said}”. Not to be done there`,
+  },
+  changeHand: "Change these answers",
 };
 
 export const DISAGREE = {
@@ -189,9 +198,12 @@ export const MENDED = {
   likely: (name: string, chance: string): string => `${name}: ${chance} before the repair`,
   proven: "How it was proven",
   drives: (clean: number, of: number): string => `${clean} of ${of} clean drives.`,
-  body: "Nothing is left to do here. Two things are worth a minute:",
+  body: (isNoted: boolean): string =>
+    `Nothing is left to do here. ${isNoted ? "One thing is" : "Two things are"} worth a minute:`,
   record: "Note the plugs that came out",
   recordMore: "the next service is then worked out",
+  noted: "The record of the plugs",
+  notedMore: "they are noted; here stands the next service",
   handOver: "Print or send the case",
   handOverMore: "what was found, done and proven",
   answers: "The answers as they were given",

@@ -1,10 +1,23 @@
 // The words of practising: a hidden fault, what is asked and checked, and both ways beside one another.
+import type { CylinderName } from "@half-order/core";
+import { list } from "./en.ts";
 import { CHECK } from "./en-check.ts";
 import { sayMinutes } from "./en-mend.ts";
 
 /** To the minute, so that steps add up by eye; from an hour on in hours. */
 export function sayCost(minutes: number): string {
   return minutes < 60 ? CHECK.minutes(minutes) : sayMinutes(minutes);
+}
+
+interface StepAt {
+  readonly name: string;
+  readonly cylinders: readonly CylinderName[];
+}
+
+/** A check with the cylinders that it looks at; none where it looks at the whole engine. */
+export function sayStep({ name, cylinders }: StepAt): string {
+  if (cylinders.length === 0) return name;
+  return `${name}: ${cylinders.length === 1 ? "cylinder" : "cylinders"} ${list(cylinders)}`;
 }
 
 export const PRACTICE = {
@@ -22,6 +35,10 @@ export const PRACTICE = {
   wrongSeed: (written: string): string =>
     `The address names the fault by “${written}”, which is no whole number of up to nine digits. Any fault is hidden instead.`,
   stepsLeftOut: "What the address says was done is left out.",
+  wrongStep: (written: string): string =>
+    `The address holds a step that cannot be read, and it is left out: “${written}”.`,
+  afterRepair: (written: string): string =>
+    `The address goes on after the repair, which ends the search. Left out: “${written}”.`,
 
   story: "What the owner tells",
   storyHelp: "With what the code reader shows.",
@@ -33,9 +50,6 @@ export const PRACTICE = {
   peek: "Look at the ranking",
   peekHelp: "It costs nothing, and is noted on your way.",
   peeked: "Looked at the ranking",
-  somewhere: (names: string, n: number): string =>
-    n === 1 ? `cylinder ${names}` : `cylinders ${names}`,
-
   check: "Check something",
   mend: "I would mend this",
   mendHelp: "One repair: it ends the search and shows what it was.",

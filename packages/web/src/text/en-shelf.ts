@@ -82,6 +82,8 @@ export const SKETCH = {
 export const LINKED = {
   title: "A case from a link",
   help: "It becomes a case of its own on this device; the cases that are here stay as they are.",
+  isHere:
+    "This case is on this device already, just as the link holds it: that one is opened, and no second one is made.",
   open: "Open it",
   broken: "This link cannot be opened",
 };

@@ -135,6 +135,7 @@ export const RANKING = {
   so: "Likely so far",
   notYet: "Nothing stands out yet",
   unproven: "Repaired, not proven yet",
+  proven: "Repaired and proven",
   see: "The ranking",
   mended: "Mended",
   unconfirmed: "Ticked, and not counted yet. To the question",
@@ -179,13 +180,6 @@ export const LAZY = {
   coming: "Coming …",
   failed: "This part of the page could not be loaded. All answers are kept.",
   again: "Load the page again",
-};
-
-export const STORE = {
-  failed:
-    "This case could not be kept on the device: a reload would lose it. Save it as a file to be safe.",
-  full: "The device is full, so this case could not be kept: a reload would lose it. Save it as a file, or delete other cases.",
-  unreadable: "Earlier cases on this device could not be read.",
 };
 
 export const CASE_NAME = {

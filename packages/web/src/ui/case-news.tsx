@@ -1,13 +1,21 @@
-// What has happened meanwhile: another tab wrote this case, or a new version of the page has come.
+// What the page has to say: that it cannot keep the case, that another tab wrote it, that a new version has come.
 import type { ComponentChildren, VNode } from "preact";
-import { tabNews } from "../state/keep.ts";
+import { openCase } from "../state/case.ts";
+import { storeTrouble, tabNews } from "../state/keep.ts";
+import { saveCaseFile } from "../state/save-file.ts";
 import { reloadToNew, update } from "../state/update.ts";
-import { NEWS } from "../text/en-news.ts";
+import { ANSWERS } from "../text/en.ts";
+import { NEWS, STORE } from "../text/en-news.ts";
 
 function CaseNews(): VNode {
-  const told = tabNews.value;
+  const [trouble, told] = [storeTrouble.value, tabNews.value];
   return (
     <>
+      {trouble && (
+        <p class="trouble">
+          {STORE[trouble]} {openCase.value && <Act onClick={saveCaseFile}>{ANSWERS.save}</Act>}
+        </p>
+      )}
       {told && (
         <p class="trouble">
           {NEWS[told.kind]}

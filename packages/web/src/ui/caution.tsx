@@ -33,21 +33,17 @@ export function Cautions({ ids, isShort }: CautionsProps): VNode | null {
   if (words.length === 0) return null;
   if (words.length === 1 && !isShort) return <p class="caution">{words[0]}</p>;
   return (
-    <details class="caution">
-      <summary>
-        <span>
+    <div class="caution">
+      <p>{words.map(firstSentence).join(" ")}</p>
+      <details>
+        <summary>{SAFE.inFull}</summary>
+        <ul>
           {words.map((say) => (
-            <span key={say}>{firstSentence(say)} </span>
+            <li key={say}>{say}</li>
           ))}
-          <u>{SAFE.inFull}</u>
-        </span>
-      </summary>
-      <ul>
-        {words.map((say) => (
-          <li key={say}>{say}</li>
-        ))}
-      </ul>
-    </details>
+        </ul>
+      </details>
+    </div>
   );
 }
 

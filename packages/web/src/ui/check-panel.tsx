@@ -11,10 +11,10 @@ import { drawn, isDesk } from "../state/view.ts";
 import { QUESTION } from "../text/en.ts";
 import { CHECK } from "../text/en-check.ts";
 import { Asker } from "./asker.tsx";
-import { Cautions } from "./caution.tsx";
 import { Heading, Under } from "./heading.tsx";
 import { Meaning } from "./meaning.tsx";
 import { Dashed } from "./option.tsx";
+import { BackOn, StepCautions } from "./step-caution.tsx";
 // Steps and answers hold figures.
 import "../state/unit.ts";
 
@@ -44,12 +44,13 @@ export function CheckPanel({ check, fault }: CheckPanelProps): VNode {
         {check.name}
       </Heading>
       {fault && <p class="help">{CHECK.looksAt(fault.name)}</p>}
-      <Cautions ids={check.cautions} />
+      <StepCautions of={check} />
       <ol class="steps">
         {stepsOf(check.id).map((step) => (
           <li key={step}>{step}</li>
         ))}
       </ol>
+      {drawn.value && <BackOn of={check} engine={drawn.value} depth={1} />}
       <Results
         key={check.id}
         check={check}

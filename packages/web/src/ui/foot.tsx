@@ -1,7 +1,7 @@
 // The foot of a phone's screen: the way back, and what is likely so far, within reach of a thumb.
 import type { VNode } from "preact";
 import { findings, isClosed, repairs } from "../state/case.ts";
-import { seemsMended } from "../state/mended.ts";
+import { provenBy, seemsMended } from "../state/mended.ts";
 import { at } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
 import { leader, soFar } from "../state/view.ts";
@@ -11,7 +11,8 @@ import { chanceText } from "./chance.tsx";
 
 export function QuestionFoot({ back }: { back: string }): VNode {
   const first = soFar.value;
-  const notYet = seemsMended(repairs.value) ? RANKING.unproven : RANKING.notYet;
+  const repaired = provenBy.value ? RANKING.proven : RANKING.unproven;
+  const notYet = seemsMended(repairs.value) ? repaired : RANKING.notYet;
   const hasRanking = findings.value.length > 0 && leader.value && !isClosed.value;
   return (
     <nav class="foot" aria-label={QUESTION.nav}>

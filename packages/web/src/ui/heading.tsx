@@ -3,6 +3,7 @@
 import type { ComponentChildren, VNode } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { arrivals } from "../state/route.ts";
+import { headline } from "../state/title.ts";
 
 let isFirst = true;
 
@@ -10,6 +11,8 @@ interface HeadingProps {
   readonly children: ComponentChildren;
   /** Changes when the screen is about something else. */
   readonly of: string;
+  /** What the page is called where that is not its heading. */
+  readonly title?: string;
   readonly level?: 1 | 2;
   readonly class?: string;
 }
@@ -17,6 +20,7 @@ interface HeadingProps {
 export function Heading({
   children,
   of,
+  title,
   level = 1,
   class: className = "title",
 }: HeadingProps): VNode {
@@ -25,6 +29,10 @@ export function Heading({
     if (isFirst) isFirst = false;
     else ref.current?.focus();
   }, [of, arrivals.value]);
+  // Its words may change while it stands.
+  useEffect(() => {
+    headline.value = title ?? ref.current?.textContent ?? "";
+  });
   const Tag = level === 1 ? "h1" : "h2";
   return (
     <Tag ref={ref} class={className} tabIndex={-1}>

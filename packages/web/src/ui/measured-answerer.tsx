@@ -3,13 +3,21 @@
 import type { Answer } from "@half-order/core";
 import type { VNode } from "preact";
 import { useId, useState } from "preact/hooks";
-import { type Bounds, boundsOf, readFigure, sayBounds, unitOf } from "../state/bounds.ts";
+import {
+  type Bounds,
+  boundsOf,
+  readElsewhere,
+  readFigure,
+  sayBounds,
+  unitOf,
+} from "../state/bounds.ts";
 import { draftOf, setDraft } from "../state/draft.ts";
 import { sayFigure, toUnit, units } from "../state/unit.ts";
 import { COUNTS, FIGURE } from "../text/en-measured.ts";
 import type { AnswererProps } from "./answerer.tsx";
 import { LookAnswerer } from "./look-answerer.tsx";
 import { Finish } from "./option.tsx";
+import { UnitAsked } from "./unit-asked.tsx";
 
 export function FetchedAnswerer(props: AnswererProps): VNode {
   const { kind, reading } = props.row;
@@ -29,11 +37,13 @@ function Figure({ bounds, draft, given, onAnswer }: FigureProps): VNode {
   const [text = ""] = draftOf(draft) ?? [typeof given === "number" ? sayGiven(given, bounds) : ""];
   const [isWrong, setWrong] = useState(false);
   const id = useId();
+  const value = readFigure(text, bounds);
+  const elsewhere = readElsewhere(text, bounds);
   const submit = (event: SubmitEvent): void => {
     event.preventDefault();
-    const value = readFigure(text, bounds);
-    setWrong(value === undefined);
-    if (value !== undefined) onAnswer(value);
+    const isMeant = value !== undefined && !elsewhere;
+    setWrong(!isMeant);
+    if (isMeant) onAnswer(value);
     else (event.currentTarget as HTMLFormElement).querySelector("input")?.focus();
   };
   return (
@@ -55,10 +65,18 @@ function Figure({ bounds, draft, given, onAnswer }: FigureProps): VNode {
       <button type="submit" class="small">
         {FIGURE.use}
       </button>
-      {isWrong && (
+      {isWrong && !elsewhere && (
         <p id={id} class="wrong" role="alert">
           {sayBounds(bounds)}
         </p>
+      )}
+      {isWrong && elsewhere && (
+        <UnitAsked
+          {...{ id, text, bounds }}
+          of={elsewhere}
+          onTake={onAnswer}
+          onKeep={value === undefined ? undefined : () => onAnswer(value)}
+        />
       )}
     </form>
   );

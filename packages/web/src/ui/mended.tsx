@@ -1,6 +1,7 @@
 // A closed case: what it was, what mended it and when, how that was proven, and how to open it again.
 import { proofResult, type RepairDone } from "@half-order/core";
 import type { VNode } from "preact";
+import { arePlugsNoted } from "../record/noted.ts";
 import { openCase, reopen, repairs } from "../state/case.ts";
 import { provenIndex } from "../state/proof.ts";
 import { at } from "../state/route.ts";
@@ -15,21 +16,23 @@ import "../style/mend.css";
 
 /** Stands in the place of the ranking: nothing is likely any more. */
 function Mended(): VNode | null {
-  const closed = openCase.value?.doc.closed;
+  const doc = openCase.value?.doc;
   const index = provenIndex(repairs.value, undefined);
   const repair = repairs.value[index];
-  if (closed === undefined) return null;
+  if (doc?.closed === undefined) return null;
+  const isNoted = arePlugsNoted(doc);
   return (
     <section class="column proof">
       <Heading of="closed" class="act">
         {MENDED.title}
       </Heading>
-      <p class="lead">{MENDED.on(sayDay(closed))}</p>
+      <p class="lead">{MENDED.on(sayDay(doc.closed))}</p>
       {repair && <Story key={repair.when} repair={repair} index={index} />}
-      <p>{MENDED.body}</p>
+      <p>{MENDED.body(isNoted)}</p>
       <ul class="links">
-        <Way to="record" say={MENDED.record} more={MENDED.recordMore} />
+        {!isNoted && <Way to="record" say={MENDED.record} more={MENDED.recordMore} />}
         <Way to="hand-over" say={MENDED.handOver} more={MENDED.handOverMore} />
+        {isNoted && <Way to="record" say={MENDED.noted} more={MENDED.notedMore} />}
         <Way to="repairs" say={REPAIRS.title} />
         <Way to="answers" say={MENDED.answers} />
       </ul>

@@ -1,5 +1,5 @@
 // The hand's next move as the planner sees it: the check that pays, the repair that is likely enough, or a call.
-import type { NextRepair, NextStep } from "@half-order/core";
+import { type NextRepair, type NextStep, turnsEngine } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import {
@@ -27,14 +27,16 @@ import {
 } from "../state/step.ts";
 import { isDesk } from "../state/view.ts";
 import { work } from "../state/work.ts";
+import { RANKING } from "../text/en.ts";
 import { MEND, PROOF, REPAIRS, STEP, sayMinutes } from "../text/en-mend.ts";
-import { Cautions } from "./caution.tsx";
 import { chanceText } from "./chance.tsx";
 import { Heading, Under } from "./heading.tsx";
 import { Dashed } from "./option.tsx";
 import { useProof } from "./proof-so-far.ts";
 import { Ordered } from "./repair-part.tsx";
-import { runsEngine, StepCheck, StepFacts, sayPlace } from "./step-check.tsx";
+import { ShutOut } from "./shut-out.tsx";
+import { StepCautions } from "./step-caution.tsx";
+import { StepCheck, StepFacts, sayPlace } from "./step-check.tsx";
 import { OtherSteps } from "./step-others.tsx";
 import "../style/mend.css";
 
@@ -52,7 +54,12 @@ function NextStepCard(): VNode | null {
   return (
     <section class={isPlanning.value ? "next is-planning" : "next"} aria-label={STEP.next}>
       {isDesk.value && (
-        <Heading of="next" level={2} class="minor">
+        <Heading
+          of="next"
+          title={seemsMended(repairs.value) ? RANKING.was : RANKING.title}
+          level={2}
+          class="minor"
+        >
           {STEP.next}
         </Heading>
       )}
@@ -79,7 +86,7 @@ function Step({ step }: { step: NextStep }): VNode {
         <>
           <StepFacts step={step} label={STEP.next} />
           <h2 class="act">{step.name}</h2>
-          <Cautions ids={checkRow(step.check)?.cautions ?? []} />
+          <StepCautions of={checkRow(step.check)} />
           {/* Paper cannot be tapped to see how it is done. */}
           <div class="print-only">
             <Ordered of={stepsOf(step.check)} />
@@ -163,6 +170,7 @@ function Call(): VNode {
       )}
       <Name>{STEP.call}</Name>
       {atHand.value?.where === "roadside" ? <Here /> : <p>{STEP.callBody}</p>}
+      <ShutOut />
       <a class="option is-finish" href={at("hand-over")}>
         {STEP.callLink}
       </a>
@@ -177,7 +185,7 @@ function Here(): VNode {
   const level = drive.value?.level?.level;
   const mustRest = level === "stop-now" || level === "do-not-drive";
   const looks = atAllPlaces(plan.value?.checks ?? [])
-    .filter(({ check }) => !mustRest || !runsEngine(checkRow(check)?.cautions ?? []))
+    .filter((check) => !mustRest || !turnsEngine(check))
     .slice(0, LOOKS);
   return (
     <>

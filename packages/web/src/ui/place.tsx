@@ -1,4 +1,4 @@
-// Where does the car stand, with what, and is it older than code readers? Asked beside the first question, so that
+// Where does the car stand, with what, and is it older than code readers? Asked around the first question, so that
 // the first step can be done there.
 import type { AtHand } from "@half-order/core";
 import type { VNode } from "preact";
@@ -42,19 +42,25 @@ function Place(): VNode {
           </a>
         </fieldset>
       )}
-      <fieldset class="targets">
-        <legend>{PLACE.car}</legend>
-        <Chip
-          say={PLACE.noPort}
-          isOn={!hasPort.value}
-          onClick={() => {
-            setPort(!hasPort.value);
-            // The question that is open may not be asked of it.
-            goTo("question");
-          }}
-        />
-      </fieldset>
     </div>
+  );
+}
+
+/** Below the answers to a lamp or codes that such a car may not have. */
+export function Port(): VNode {
+  return (
+    <fieldset class="targets">
+      <legend>{PLACE.car}</legend>
+      <Chip
+        say={PLACE.noPort}
+        isOn={!hasPort.value}
+        onClick={() => {
+          setPort(!hasPort.value);
+          // The question that is open may not be asked of it.
+          goTo("question");
+        }}
+      />
+    </fieldset>
   );
 }
 

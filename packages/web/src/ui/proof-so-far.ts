@@ -11,6 +11,12 @@ export interface ProofSoFar {
   readonly result: ProofResult | undefined;
 }
 
+/** How many drives have proven it, all of them clean; `undefined` before. */
+export function useProven(): number | undefined {
+  const result = useProof()?.result;
+  return result?.result === "cured" ? result.cleanTrials : undefined;
+}
+
 /** `undefined` until it has been worked out, and where no drive is noted or could be planned. */
 export function useProof(): ProofSoFar | undefined {
   const index = provenIndex(repairs.value, undefined);

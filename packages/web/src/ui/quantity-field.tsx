@@ -1,8 +1,9 @@
 // A field for a measured figure in the person's own unit; what goes in and out is in the unit of documents.
 import type { VNode } from "preact";
-import { useId, useState } from "preact/hooks";
-import { type Bounds, readFigure, sayBounds } from "../state/bounds.ts";
+import { useId, useRef, useState } from "preact/hooks";
+import { type Bounds, readElsewhere, readFigure, sayBounds } from "../state/bounds.ts";
 import { type Quantity, sayFigure, toUnit, UNITS, units } from "../state/unit.ts";
+import { UnitAsked } from "./unit-asked.tsx";
 
 interface QuantityFieldProps {
   readonly label: string;
@@ -14,6 +15,8 @@ interface QuantityFieldProps {
   readonly help?: string | undefined;
   /** Lowest and highest value that can be meant, in the unit of documents. */
   readonly within: readonly [number, number];
+  /** What is common, where that is known. */
+  readonly usual?: readonly [number, number] | undefined;
 }
 
 interface Typed {
@@ -24,21 +27,26 @@ interface Typed {
 }
 
 export function QuantityField(props: QuantityFieldProps): VNode {
-  const { label, quantity, value, onChange, help, within } = props;
+  const { label, quantity, value, onChange, help, within, usual } = props;
   const unit = units.value[quantity];
-  const bounds: Bounds = { within, quantity, unit: UNITS[quantity][0] };
+  const bounds: Bounds = { within, quantity, unit: UNITS[quantity][0], usual };
   // What is typed stays as it is typed; anything that comes from outside takes its place.
   const [typed, setTyped] = useState<Typed>();
   const id = useId();
   const isCurrent = typed?.unit === unit && (typed.isWrong || typed.stored === value);
   const isWrong = isCurrent && typed.isWrong;
   const shown = value === undefined ? "" : sayFigure(toUnit(value, quantity, unit), unit);
-  const type = (text: string): void => {
+  const elsewhere = isWrong ? readElsewhere(typed.text, bounds) : undefined;
+  const type = (text: string, isMeant = false): void => {
     const stored = readFigure(text, bounds);
-    const isSound = stored !== undefined || text.trim() === "";
+    const isClear = stored !== undefined && (isMeant || !readElsewhere(text, bounds));
+    const isSound = isClear || text.trim() === "";
     setTyped({ text, stored, unit, isWrong: !isSound });
     if (isSound) onChange(stored);
   };
+  const field = useRef<HTMLInputElement>(null);
+  /** What was tapped is gone by then. */
+  const goBack = (): void => field.current?.focus();
   return (
     <div class={isWrong ? "field is-wrong" : "field"}>
       <label for={id}>
@@ -47,6 +55,7 @@ export function QuantityField(props: QuantityFieldProps): VNode {
       </label>
       <input
         id={id}
+        ref={field}
         inputMode={within[0] < 0 ? "text" : "decimal"}
         autocomplete="off"
         value={isCurrent ? typed.text : shown}
@@ -54,10 +63,31 @@ export function QuantityField(props: QuantityFieldProps): VNode {
         aria-describedby={isWrong ? `${id}-wrong` : undefined}
         onInput={(event) => type(event.currentTarget.value)}
       />
-      {isWrong && (
+      {isWrong && !elsewhere && (
         <p id={`${id}-wrong`} class="wrong" role="alert">
           {sayBounds(bounds)}
         </p>
+      )}
+      {elsewhere && (
+        <UnitAsked
+          id={`${id}-wrong`}
+          text={typed?.text ?? ""}
+          bounds={bounds}
+          of={elsewhere}
+          onTake={(stored) => {
+            setTyped(undefined);
+            onChange(stored);
+            goBack();
+          }}
+          onKeep={
+            typed && readFigure(typed.text, bounds) !== undefined
+              ? () => {
+                  type(typed.text, true);
+                  goBack();
+                }
+              : undefined
+          }
+        />
       )}
     </div>
   );

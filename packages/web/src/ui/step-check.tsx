@@ -1,5 +1,11 @@
 // A check at its place on this engine: cautions before the steps, what each result would mean before one starts.
-import { type CheckRow, type CylinderName, type NextCheck, servedBy } from "@half-order/core";
+import {
+  type CheckRow,
+  type CylinderName,
+  type NextCheck,
+  servedBy,
+  turnsEngine,
+} from "@half-order/core";
 import type { VNode } from "preact";
 import { plan } from "../state/advice.ts";
 import { checkRow, findingRow } from "../state/catalogue.ts";
@@ -12,10 +18,10 @@ import { list } from "../text/en.ts";
 import { CHECK } from "../text/en-check.ts";
 import { STEP, sayMinutes } from "../text/en-mend.ts";
 import { outcomeLines } from "../text/outcome.ts";
-import { Cautions } from "./caution.tsx";
 import { chanceText } from "./chance.tsx";
 import { Heading } from "./heading.tsx";
 import { Ordered, Part } from "./repair-part.tsx";
+import { BackOn, StepCautions } from "./step-caution.tsx";
 import { CheckResults } from "./step-results.tsx";
 import { sayThen } from "./then.ts";
 
@@ -48,23 +54,16 @@ export function StepCheck({ id, cylinders, isScreen = false }: StepCheckProps): 
         <h3 class="act">{check.name}</h3>
       )}
       <Running check={check} />
-      <Cautions ids={check.cautions} />
+      <StepCautions of={check} />
       {planned && planned.opens.length > 0 && <Opens of={planned} depth={depth} />}
       <Part title={STEP.steps} depth={depth}>
         <Ordered of={stepsOf(id)} />
       </Part>
+      <BackOn of={check} engine={engine} depth={depth} />
       {planned && <Outcomes of={planned} depth={depth} />}
       <CheckResults key={key} {...{ check, cylinders, engine, planned, isScreen }} />
     </article>
   );
-}
-
-/** Cautions of checks that want the engine to run. */
-const RUNS: readonly string[] = ["exhaust-gas", "moving-parts"];
-
-/** True of a check with these cautions that wants the engine to run. */
-export function runsEngine(ids: readonly string[]): boolean {
-  return ids.some((id) => RUNS.includes(id));
 }
 
 /** A check that runs the engine, or ends with a start or a drive, while the answer on driving forbids it. */
@@ -72,7 +71,7 @@ function Running({ check }: { check: CheckRow }): VNode | null {
   const level = drive.value?.level?.level;
   if (level !== "stop-now" && level !== "do-not-drive") return null;
   const isTrial = check.yields.some((id) => findingRow(id)?.topic === "tried");
-  const words = runsEngine(check.cautions) ? STEP.running : isTrial ? STEP.trial : undefined;
+  const words = turnsEngine(check) ? STEP.running : isTrial ? STEP.trial : undefined;
   return words ? <p class="wrong">{words[level]}</p> : null;
 }
 

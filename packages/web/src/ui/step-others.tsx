@@ -9,6 +9,7 @@ import { closeUp, work } from "../state/work.ts";
 import { STEP, sayMinutes } from "../text/en-mend.ts";
 import { chanceText } from "./chance.tsx";
 import { Part } from "./repair-part.tsx";
+import { placeless } from "./shut-out.tsx";
 import { sayPlace } from "./step-check.tsx";
 
 /** `depth`: see `Part`. */
@@ -75,7 +76,7 @@ function NotOffered({ of }: { of: readonly Withheld[] }): VNode {
       <ul class="group">
         {of.map(({ id, name, why }) => (
           <li key={id}>
-            {name.replace(" of {at}", "").replace("{at}", "")}
+            {placeless(name)}
             <small>{STEP.why[why]}</small>
           </li>
         ))}

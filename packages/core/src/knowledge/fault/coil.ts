@@ -6,9 +6,9 @@ export const COIL: readonly Fault[] = [
     id: "coil.half-dead",
     name: "Coil of {at} dead",
     about:
-      "The winding that fires these cylinders gives no spark. A double coil then takes both of " +
-      "its companion cylinders away at once, because the current to one plug returns through " +
-      "the other.",
+      "The winding that fires these cylinders gives no spark, in some coils only once it is hot. A " +
+      "double coil then takes both of its companion cylinders away at once, because the current " +
+      "to one plug returns through the other.",
     at: "coil",
     part: { name: "coil", at: "coil" },
     grounds: { basis: "memory", confidence: "low" },

@@ -39,6 +39,7 @@ export const BENCH = [
     scope: "cylinder",
     momentary: true,
     suits: ["distributor", "pack", "hybrid"],
+    made: "idle",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       steady: { say: "Flashes steadily", chance: 0.88 },
@@ -198,6 +199,7 @@ export const BENCH = [
     momentary: true,
     awaits: 0.5,
     suits: ["pack", "rail", "hybrid", "coil-per-plug"],
+    made: "idle",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       clean: { say: "Like the other coils", chance: 0.95 },
@@ -212,6 +214,7 @@ export const BENCH = [
     kind: "choice",
     scope: "cylinder",
     momentary: true,
+    made: "idle",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       "like-others": { say: "Like the others", chance: 0.85 },

@@ -199,15 +199,16 @@ export const MEASURED = [
   {
     id: "spark",
     ask: "Spark tester on this cylinder?",
-    help: "Set to the gap of its guide: wider than a plug asks for, so that it brings out what hides at idle.",
+    help: "Set to the gap of its guide, wider than a plug asks for. A coil that dies hot still passes cold.",
     topic: "measured",
     kind: "choice",
     scope: "cylinder",
+    made: "cold",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       strong: { say: "Strong and steady", chance: 0.91 },
       weak: { say: "Weak or orange", chance: 0.05 },
-      "hot-only": { say: "Fails only when hot", chance: 0.01 },
+      "hot-only": { say: "Fails only when hot", chance: 0.01, provoked: true },
       none: { say: "None", chance: 0.03 },
     },
   },
@@ -231,6 +232,7 @@ export const MEASURED = [
     scope: "coil",
     momentary: true,
     awaits: 0.5,
+    made: "cold",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       flashes: { say: "It flashes", chance: 0.98 },
@@ -244,6 +246,7 @@ export const MEASURED = [
     topic: "measured",
     kind: "choice",
     scope: "coil",
+    made: "cold",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       "in-limit": { say: "In limit, like its twin", chance: 0.9 },
@@ -258,6 +261,7 @@ export const MEASURED = [
     kind: "choice",
     scope: "cylinder",
     suits: ["pack", "rail", "hybrid"],
+    made: "cold",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       equal: { say: "Like the other towers", chance: 0.97 },
@@ -391,6 +395,7 @@ export const MEASURED = [
     kind: "choice",
     scope: "cylinder",
     momentary: true,
+    made: "idle",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       ticks: { say: "It ticks", chance: 0.97 },
@@ -410,6 +415,7 @@ export const MEASURED = [
     kind: "choice",
     scope: "cylinder",
     momentary: true,
+    made: "cold",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       blinks: { say: "Blinks like the others", chance: 0.97 },
@@ -428,6 +434,7 @@ export const MEASURED = [
     topic: "measured",
     kind: "choice",
     scope: "cylinder",
+    made: "cold",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       equal: { say: "Like the others", chance: 0.97 },

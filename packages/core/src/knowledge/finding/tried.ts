@@ -125,6 +125,7 @@ export const TRIED = [
     scope: "engine",
     momentary: true,
     awaits: 0.5,
+    made: "idle",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       "coil-connector": { say: "The coil connector", chance: 0.03 },

@@ -13,16 +13,7 @@ export const AIR_REPAIR = [
     parts: "medium",
     access: ["access.intake"],
     cautions: ["hot-parts", "fuel", "fuel-pressure"],
-    putBack: [
-      "intake.hose",
-      "injector.seal",
-      "fuel.leak-check",
-      "connector.click",
-      "coolant.level",
-      "tools.counted",
-      "codes.clear",
-      "first-start",
-    ],
+    putBack: ["injector.seal", "coolant.level", "tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -108,7 +99,7 @@ export const AIR_REPAIR = [
     parts: "small",
     access: ["access.air-duct"],
     cautions: ["fuel", "hot-parts"],
-    putBack: ["intake.hose", "connector.click", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -122,7 +113,7 @@ export const AIR_REPAIR = [
     parts: "large",
     access: ["access.air-duct"],
     cautions: ["hot-parts"],
-    putBack: ["intake.hose", "connector.click", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -139,7 +130,7 @@ export const AIR_REPAIR = [
     parts: "small",
     access: ["access.air-duct"],
     cautions: ["hot-parts"],
-    putBack: ["intake.hose", "connector.click", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -153,7 +144,7 @@ export const AIR_REPAIR = [
     parts: "large",
     access: ["access.air-duct"],
     cautions: ["hot-parts"],
-    putBack: ["intake.hose", "connector.click", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -179,7 +170,7 @@ export const AIR_REPAIR = [
     tool: "hand tools",
     parts: "large",
     cautions: ["hot-parts", "rolling", "lifting", "glowing-exhaust"],
-    putBack: ["tools.counted", "codes.clear", "first-start"],
+    putBack: ["sensor.seat", "connector.click", "tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
 ] as const satisfies readonly RepairRow[];

@@ -31,7 +31,7 @@ export const FUEL_REPAIR = [
     tool: "hand tools",
     parts: "small",
     cautions: ["fuel", "fuel-pressure"],
-    putBack: ["fuel.leak-check", "first-start"],
+    putBack: ["fuel.back", "fuel.leak-check", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -47,7 +47,7 @@ export const FUEL_REPAIR = [
     tool: "hand tools",
     parts: "small",
     cautions: ["fuel", "fuel-pressure"],
-    putBack: ["fuel.leak-check", "first-start"],
+    putBack: ["fuel.back", "fuel.leak-check", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -61,7 +61,7 @@ export const FUEL_REPAIR = [
     parts: "large",
     access: ["access.tank"],
     cautions: ["fuel", "fuel-pressure", "battery"],
-    putBack: ["connector.click", "fuel.leak-check", "battery.back", "first-start"],
+    putBack: ["battery.back", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -76,9 +76,10 @@ export const FUEL_REPAIR = [
     cautions: ["fuel", "fuel-pressure", "hot-parts"],
     putBack: [
       "intake.hose",
-      "fuel.leak-check",
+      "fuel.back",
       "oil.level",
       "tools.counted",
+      "fuel.leak-check",
       "codes.clear",
       "first-start",
     ],

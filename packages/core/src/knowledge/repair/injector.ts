@@ -35,14 +35,7 @@ export const INJECTOR_REPAIR = [
     parts: "medium",
     access: ["access.fuel-rail"],
     cautions: ["fuel", "fuel-pressure", "hot-parts"],
-    putBack: [
-      "injector.seal",
-      "fuel.leak-check",
-      "connector.click",
-      "tools.counted",
-      "codes.clear",
-      "first-start",
-    ],
+    putBack: ["tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -61,14 +54,7 @@ export const INJECTOR_REPAIR = [
     parts: "medium",
     access: ["access.fuel-rail"],
     cautions: ["fuel", "fuel-pressure", "hot-parts"],
-    putBack: [
-      "injector.seal",
-      "fuel.leak-check",
-      "connector.click",
-      "tools.counted",
-      "codes.clear",
-      "first-start",
-    ],
+    putBack: ["tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -99,14 +85,7 @@ export const INJECTOR_REPAIR = [
     parts: "small",
     access: ["access.fuel-rail"],
     cautions: ["fuel", "fuel-pressure", "hot-parts"],
-    putBack: [
-      "injector.seal",
-      "fuel.leak-check",
-      "connector.click",
-      "tools.counted",
-      "codes.clear",
-      "first-start",
-    ],
+    putBack: ["tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -119,7 +98,7 @@ export const INJECTOR_REPAIR = [
     tool: "meter",
     parts: "small",
     cautions: ["battery", "hot-parts", "fuel"],
-    putBack: ["connector.click", "battery.back", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["connector.click", "tools.counted", "battery.back", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
 ] as const satisfies readonly RepairRow[];

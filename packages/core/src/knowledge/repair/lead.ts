@@ -81,7 +81,7 @@ export const LEAD_REPAIR = [
     parts: "none",
     access: ["access.cable"],
     cautions: ["high-voltage", "hot-parts"],
-    putBack: ["boot.home", "lead.order", "first-start"],
+    putBack: ["first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
 ] as const satisfies readonly RepairRow[];

@@ -12,7 +12,7 @@ export const NOT_MISFIRE_REPAIR = [
     tool: "hand tools",
     parts: "medium",
     cautions: ["rolling", "lifting", "moving-parts"],
-    putBack: ["codes.clear"],
+    putBack: ["wheel.bolt", "codes.clear"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -24,7 +24,7 @@ export const NOT_MISFIRE_REPAIR = [
     skill: 2,
     tool: "code reader",
     parts: "none",
-    cautions: ["traffic", "moving-parts"],
+    cautions: ["moving-parts"],
     putBack: ["codes.clear"],
     grounds: { basis: "memory", confidence: "low" },
   },

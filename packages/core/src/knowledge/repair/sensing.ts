@@ -12,7 +12,7 @@ export const SENSING_REPAIR = [
     tool: "hand tools",
     parts: "medium",
     cautions: ["hot-parts", "rolling", "lifting", "battery"],
-    putBack: ["connector.click", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["connector.click", "tools.counted", "battery.back", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -26,14 +26,7 @@ export const SENSING_REPAIR = [
     parts: "large",
     access: ["access.gearbox"],
     cautions: ["rolling", "lifting", "battery"],
-    putBack: [
-      "connector.click",
-      "ground.tight",
-      "battery.back",
-      "tools.counted",
-      "codes.clear",
-      "first-start",
-    ],
+    putBack: ["ground.tight", "tools.counted", "battery.back", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -59,7 +52,7 @@ export const SENSING_REPAIR = [
     tool: "hand tools",
     parts: "small",
     cautions: ["hot-parts"],
-    putBack: ["coolant.level", "connector.click", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["connector.click", "coolant.level", "tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -85,7 +78,7 @@ export const SENSING_REPAIR = [
     tool: "hand tools",
     parts: "medium",
     cautions: ["hot-parts", "rolling", "lifting"],
-    putBack: ["connector.click", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["sensor.seat", "connector.click", "tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -114,7 +107,7 @@ export const SENSING_REPAIR = [
     tool: "hand tools",
     parts: "none",
     cautions: ["battery"],
-    putBack: ["battery.back", "ground.tight", "first-start"],
+    putBack: ["ground.tight", "battery.back", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {

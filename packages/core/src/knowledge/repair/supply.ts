@@ -28,8 +28,8 @@ export const SUPPLY_REPAIR = [
     putBack: [
       "connector.click",
       "connector.lock",
-      "battery.back",
       "tools.counted",
+      "battery.back",
       "codes.clear",
       "first-start",
     ],
@@ -48,8 +48,8 @@ export const SUPPLY_REPAIR = [
     putBack: [
       "connector.click",
       "connector.lock",
-      "battery.back",
       "tools.counted",
+      "battery.back",
       "codes.clear",
       "first-start",
     ],
@@ -68,7 +68,7 @@ export const SUPPLY_REPAIR = [
     tool: "meter",
     parts: "small",
     cautions: ["battery"],
-    putBack: ["connector.click", "battery.back", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["connector.click", "tools.counted", "battery.back", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -107,7 +107,7 @@ export const SUPPLY_REPAIR = [
     tool: "meter",
     parts: "small",
     cautions: ["battery", "hot-parts"],
-    putBack: ["connector.click", "battery.back", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["connector.click", "tools.counted", "battery.back", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -125,7 +125,7 @@ export const SUPPLY_REPAIR = [
     parts: "large",
     access: ["access.control-unit"],
     cautions: ["battery"],
-    putBack: ["connector.click", "battery.back", "tools.counted", "codes.clear", "first-start"],
+    putBack: ["tools.counted", "codes.clear", "first-start"],
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -141,7 +141,14 @@ export const SUPPLY_REPAIR = [
     tool: "hand tools",
     parts: "large",
     cautions: ["battery", "hot-parts"],
-    putBack: ["ground.tight", "connector.click", "tools.counted", "codes.clear", "first-start"],
+    putBack: [
+      "ground.tight",
+      "connector.click",
+      "tools.counted",
+      "battery.back",
+      "codes.clear",
+      "first-start",
+    ],
     grounds: { basis: "memory", confidence: "low" },
   },
 ] as const satisfies readonly RepairRow[];
