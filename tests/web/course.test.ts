@@ -138,6 +138,12 @@ describe("gaps beside those of the manual", () => {
     expect(words).toMatch(/At the limit: cylinder 3\.$/);
   });
 
+  it("are named where they are under", () => {
+    expect(sayOver(report, [1.3, 1.4]).replace(/\s/g, " ")).toBe(
+      "Over the 1.3 to 1.4 mm of the manual: 1.5 mm at cylinder 3. Under it: 1.1 mm at cylinder 1 and 1.2 mm at cylinder 2. At the limit: cylinder 3.",
+    );
+  });
+
   it("are said to be within where none is over", () => {
     expect(sayOver(report, [1, 1.6]).replace(/\s/g, " ")).toBe(
       "No gap is over the 1 to 1.6 mm of the manual.",

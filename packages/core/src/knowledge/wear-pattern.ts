@@ -41,8 +41,8 @@ const HABIT: Grounds = { basis: "common practice", confidence: "medium" };
 export const WEAR_PATTERNS: readonly WearPatternRow[] = [
   {
     id: "even",
-    say: "All gaps have grown alike.",
-    look: "By its gap no plug stands out; one that looks unlike the others still does.",
+    say: "No plug stands apart by its gap.",
+    look: "One that looks unlike the others still does.",
     grounds: HABIT,
   },
   {

@@ -108,7 +108,7 @@ interface WearTableProps {
 
 function WearTable({ report: { lines, limitMm }, plugs }: WearTableProps): VNode | null {
   const choice = units.value;
-  const rows = plugs.filter((plug) => Object.keys(plug).length > 1);
+  const rows = plugs.filter((plug) => Object.keys(plug).length > 1).sort(byName);
   const hasRate = lines.some(({ mmPer10000Km }) => mmPer10000Km !== undefined);
   const hasLimit = limitMm !== undefined && hasRate;
   if (rows.length === 0) return null;
@@ -151,6 +151,12 @@ function WearTable({ report: { lines, limitMm }, plugs }: WearTableProps): VNode
       </table>
     </div>
   );
+}
+
+const { compare } = new Intl.Collator(undefined, { numeric: true });
+
+function byName(a: PlugEntry, b: PlugEntry): number {
+  return compare(String(a.cylinder), String(b.cylinder));
 }
 
 /** Growth in the person's units: of gap, over ten thousand of the person's distance. */

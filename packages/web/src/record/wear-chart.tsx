@@ -52,7 +52,7 @@ export function WearChart({ report }: { report: WearReport }): VNode | null {
             ) : (
               <circle class="wear-mark" cx={x} cy={y} r={5} />
             )}
-            <text x={x} y={y - 15}>
+            <text x={x} y={Math.min(y, floor) - 15}>
               {sayFigure(own(gapMm), unit)}
             </text>
             <text class="wear-name" x={x} y={CHART.height - 12}>

@@ -159,7 +159,7 @@ export const PROOF = {
   lead: (clean: number, of: number): string =>
     clean < of
       ? `${clean} of ${of} clean drives. A fault that comes and goes may only be hiding.`
-      : `${allOf(of)} clean. That is as sure as drives can make it.`,
+      : `${allOf(clean)} clean. That is as sure as drives can make it.`,
   believed: (chance: string): string => `Believed to be mended: ${chance}.`,
   after: (chance: string): string => `After the last of them: ${chance}.`,
   before: "Before the first drive",
@@ -197,7 +197,8 @@ export const MENDED = {
   was: "What it most likely was",
   likely: (name: string, chance: string): string => `${name}: ${chance} before the repair`,
   proven: "How it was proven",
-  drives: (clean: number, of: number): string => `${clean} of ${of} clean drives.`,
+  drives: (clean: number, of: number): string =>
+    clean > of ? `${clean} clean drives, where ${of} would do.` : `${clean} of ${of} clean drives.`,
   body: (isNoted: boolean): string =>
     `Nothing is left to do here. ${isNoted ? "One thing is" : "Two things are"} worth a minute:`,
   record: "Note the plugs that came out",

@@ -99,6 +99,7 @@ export const WEAR = {
   },
   over: (range: string, gaps: string): string => `Over the ${range} of the manual: ${gaps}.`,
   noneOver: (range: string): string => `No gap is over the ${range} of the manual.`,
+  under: (gaps: string): string => `Under it: ${gaps}.`,
   overLimit: (cylinders: string): string => `At the limit: cylinder ${cylinders}.`,
   ofCylinder: (gap: string, cylinder: string): string => `${gap} at cylinder ${cylinder}`,
   range: (low: string, high: string): string => `${low} to ${high}`,

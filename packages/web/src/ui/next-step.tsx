@@ -32,7 +32,7 @@ import { MEND, PROOF, REPAIRS, STEP, sayMinutes } from "../text/en-mend.ts";
 import { chanceText } from "./chance.tsx";
 import { Heading, Under } from "./heading.tsx";
 import { Dashed } from "./option.tsx";
-import { useProof } from "./proof-so-far.ts";
+import { useProven } from "./proof-so-far.ts";
 import { Ordered } from "./repair-part.tsx";
 import { ShutOut } from "./shut-out.tsx";
 import { StepCautions } from "./step-caution.tsx";
@@ -132,8 +132,7 @@ function isToProve({ isMade }: NextRepair): boolean {
 
 /** It runs right since it was mended: what is left is to drive, and to say how that went. */
 function Prove({ step }: { step: NextRepair }): VNode {
-  const proof = useProof();
-  const isProven = proof?.result?.result === "cured";
+  const proven = useProven();
   return (
     <>
       {!isDesk.value && (
@@ -141,11 +140,11 @@ function Prove({ step }: { step: NextRepair }): VNode {
           <strong>{STEP.next}</strong>
         </p>
       )}
-      <Name>{isProven ? PROOF.close : step.name}</Name>
-      {isProven && <p>{PROOF.lead(proof.plan.trials, proof.plan.trials)}</p>}
-      {!isProven && step.because && <p>{step.because}</p>}
+      <Name>{proven ? PROOF.close : step.name}</Name>
+      {proven && <p>{PROOF.lead(proven, proven)}</p>}
+      {!proven && step.because && <p>{step.because}</p>}
       <a class="option is-finish" href={at("proof")}>
-        {isProven ? STEP.proven : STEP.prove}
+        {proven ? STEP.proven : STEP.prove}
       </a>
     </>
   );
