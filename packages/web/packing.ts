@@ -1,5 +1,13 @@
 // Which files of knowledge does the build put beside the page's scripts?
-import { CHECKS, DRIVE_RULES, FAULTS, FINDINGS, KNOWLEDGE } from "@half-order/core";
+import {
+  CHECKS,
+  DRIVE_RULES,
+  FAULTS,
+  FINDINGS,
+  KNOWLEDGE,
+  LIMP_HOME,
+  LIMP_HOME_OLDER,
+} from "@half-order/core";
 import { allLines, firstLines, outlineOf, packFaults, wordsOf } from "./src/packed/pack.ts";
 import { outlineOfRule, restOfRule } from "./src/packed/pack-drive.ts";
 
@@ -23,7 +31,12 @@ export function packedFiles(): Readonly<Record<string, unknown>> {
       drive: DRIVE_RULES.map(outlineOfRule),
       others: first,
     },
-    "lines.json": { ...allLines(packed), drive: DRIVE_RULES.map(restOfRule) },
+    "lines.json": {
+      ...allLines(packed),
+      drive: DRIVE_RULES.map(restOfRule),
+      limpHome: LIMP_HOME,
+      limpHomeOlder: LIMP_HOME_OLDER,
+    },
     "later.json": {
       findings: FINDINGS.filter(({ first }) => first === undefined),
       checks: CHECKS.map((row) => ({ ...row, steps: [] })),

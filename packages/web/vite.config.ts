@@ -81,6 +81,7 @@ const STAND_INS = [
   { find: /^.*\/knowledge\/knowledge\.ts$/, replacement: source("packed/knowledge.ts") },
   { find: /^.*\/knowledge\/finding\.ts$/, replacement: source("packed/finding.ts") },
   { find: /^.*\/knowledge\/drive-rule\.ts$/, replacement: source("packed/drive-rule.ts") },
+  { find: /^.*\/knowledge\/limp-home\.ts$/, replacement: source("packed/limp-home.ts") },
   { find: /^.*\/knowledge\/repair\.ts$/, replacement: source("packed/repair.ts") },
   { find: /^.*\/knowledge\/check\.ts$/, replacement: source("packed/check.ts") },
   { find: /^.*\/check-shape\.ts$/, replacement: source("packed/check-shape.ts") },

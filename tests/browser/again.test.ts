@@ -4,7 +4,16 @@ import { describe, expect, it } from "vitest";
 import { writeLink } from "../../packages/web/src/hand-over/link.ts";
 import { LISTED } from "../../packages/web/src/text/en-answers.ts";
 import { LINKED } from "../../packages/web/src/text/en-shelf.ts";
-import { CHROMIUM, openDemo, openPage, PHONE, ranked, see, useStage } from "../helper/page.ts";
+import {
+  CHROMIUM,
+  giveFile,
+  openDemo,
+  openPage,
+  PHONE,
+  ranked,
+  see,
+  useStage,
+} from "../helper/page.ts";
 import { DOC } from "../helper/room.ts";
 
 const stage = useStage();
@@ -51,6 +60,18 @@ describe.skipIf(!CHROMIUM)("a link that is opened twice", () => {
     await page.getByRole("button", { name: LINKED.open }).tap();
     await ranked(page);
     expect(await casesHere(page)).toBe(2);
+  });
+});
+
+describe.skipIf(!CHROMIUM)("a file that is opened twice", () => {
+  it("opens the case that is here", async () => {
+    const page = await openPage(stage, PHONE);
+    for (let i = 0; i < 2; i++) {
+      await see(stage, page, "#/", "label.file");
+      await giveFile(page, DOC);
+      await ranked(page);
+    }
+    expect(await casesHere(page)).toBe(1);
   });
 });
 

@@ -1,11 +1,13 @@
 // Do the screens of a check say what each result would mean, and does what is off the engine follow the answers?
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { MEND, STEP } from "../../packages/web/src/text/en-mend.ts";
 import { CHROMIUM, openPage, PHONE, ranked, see, useStage, violations } from "../helper/page.ts";
 import { openCase, PAIR_DOC } from "../helper/room.ts";
 
 const stage = useStage();
 
+const MIST = { finding: "mist", answer: "yes" } as const;
 const PROOF = "then next: the drives that prove it";
 
 async function opened(): Promise<Page> {
@@ -65,6 +67,35 @@ describe.skipIf(!CHROMIUM)("what came off for a check", () => {
     await page.locator(".result .option", { hasText: "still there" }).tap();
     await ranked(page);
     expect(await offNow(page)).toBe(0);
+  });
+});
+
+describe.skipIf(!CHROMIUM)("a repair after a check", () => {
+  it("takes what came off for it as still off, says so, and believes who says no", async () => {
+    const page = await opened();
+    await see(stage, page, "#/step/check.plugs-out/2+5", ".result .option");
+    await page.getByRole("heading", { name: "First this must come off" }).waitFor();
+    await page.locator(".result .option").first().tap();
+    await page.locator(".given[aria-label] > li").first().waitFor();
+    await see(stage, page, "#/mend/repair.rail", ".ticks > li");
+    const off = page.locator("section.aside", {
+      has: page.getByRole("heading", { name: MEND.opens, exact: true }),
+    });
+    await off.getByText(MEND.leftOff).waitFor();
+    expect(await off.locator("li").count()).toBe(0);
+    await off.getByRole("button", { name: STEP.allOn }).tap();
+    await off.locator("li", { hasText: "coil rail off the plugs" }).waitFor();
+    expect(await off.getByText(MEND.leftOff).count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe("DIV");
+  });
+
+  it("says how each fault that it is for is mended", async () => {
+    const page = await openPage(stage, PHONE);
+    await openCase(stage, page, { ...PAIR_DOC, engine: "demo.lapwing", findings: [MIST] });
+    await see(stage, page, "#/mend/repair.cap-dry", ".ticks > li");
+    const how = page.locator(".fact", { hasText: "Dry the cap; renew cap and rotor" });
+    // Once, though the cap may be cracked at any of its cylinders.
+    await expect.poll(() => how.count()).toBe(1);
   });
 });
 

@@ -1,6 +1,8 @@
 // Is anything lost that was ticked and not confirmed, and does the place of the car reach the first step?
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { STEP } from "../../packages/web/src/text/en-mend.ts";
+import { PLACE } from "../../packages/web/src/text/en-place.ts";
 import {
   CHROMIUM,
   openDemo,
@@ -38,7 +40,7 @@ describe.skipIf(!CHROMIUM)("ticks that are not confirmed", () => {
     await page.locator(".foot .so-far").tap();
     await ranked(page);
     await page.reload();
-    await page.getByRole("link", { name: /^Ticked, and not counted yet/ }).tap();
+    await page.getByRole("link", { name: /^Ticked, and not weighed yet/ }).tap();
     await cylinder(page, 2).and(page.locator("[aria-pressed=true]")).waitFor();
     await expect.poll(() => others.inputValue()).toBe("P0171");
     await page.getByRole("button", { name: "These 2 are all" }).tap();
@@ -46,7 +48,23 @@ describe.skipIf(!CHROMIUM)("ticks that are not confirmed", () => {
     await see(stage, page, "#/answers", ".answers > li");
     await page.getByText("P0302, P0171").waitFor();
     await see(stage, page, "#/ranking", RANKING);
-    expect(await page.getByText("Ticked, and not counted yet").count()).toBe(0);
+    expect(await page.getByText("Ticked, and not weighed yet").count()).toBe(0);
+  });
+
+  it("forbid driving at once where they speak against it", async () => {
+    const page = await begin();
+    await page.getByRole("link", { name: PLACE.alarm }).tap();
+    await tick(page.getByRole("button", { name: /^Liquid petrol seen/ }));
+    await page.locator(".drive-line.is-stop-now").waitFor();
+    await page.locator(".foot .so-far").tap();
+    await ranked(page);
+    await page
+      .getByRole("link", { name: /^Ticked, and not weighed yet: Is any of this/ })
+      .waitFor();
+    await page.locator(".next").getByText(STEP.stopFirst).waitFor();
+    await see(stage, page, "#/question/alarm", ".question .option");
+    await page.getByRole("button", { name: /^Liquid petrol seen/ }).tap();
+    await page.locator(".drive-line.is-stop-now").waitFor({ state: "detached" });
   });
 
   it("can be confirmed without scrolling on a phone", async () => {

@@ -1,8 +1,11 @@
-// Does the keyboard see where it is: does the foot of a phone ever cover what has the focus?
+// Does the keyboard see where it is, and come on from there when what it stood on goes away?
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { CHROMIUM, openPage, RANKING, see, settled, useStage } from "../helper/page.ts";
-import { openCase, PAIR_DOC } from "../helper/room.ts";
+import { PAGE } from "../../packages/web/src/text/en.ts";
+import { LISTED } from "../../packages/web/src/text/en-answers.ts";
+import { MEND } from "../../packages/web/src/text/en-mend.ts";
+import { CHROMIUM, DESK, openPage, RANKING, see, settled, useStage, WAYS } from "../helper/page.ts";
+import { atHeading, DOC, openCase, PAIR_DOC } from "../helper/room.ts";
 
 const stage = useStage();
 
@@ -82,4 +85,92 @@ describe.skipIf(!CHROMIUM)("what has the focus", () => {
       }
     },
   );
+});
+
+/** The text of what has the focus; empty where nothing has it. */
+function inFocus(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const node = document.activeElement;
+    return node === document.body ? "" : (node?.textContent ?? "");
+  });
+}
+
+describe.skipIf(!CHROMIUM).each(WAYS)("the focus on a %s", (_, options) => {
+  it("goes on to the next answer when one is removed, and at last to the heading", async () => {
+    const page = await openPage(stage, options);
+    const others = [
+      { finding: "swap.plug", cylinder: 2, answer: "moved" },
+      { finding: "plug.look", cylinder: 3, answer: "wet-oil" },
+    ] as const;
+    await openCase(stage, page, { ...PAIR_DOC, findings: [...others, ...PAIR_DOC.findings] });
+    await see(stage, page, "#/answers", ".answers > li");
+    await settled(page);
+    const remove = page.locator(".answers").getByRole("button", { name: LISTED.remove });
+    const change = page.locator(".answers").getByRole("link", { name: LISTED.change });
+    const last = await remove.count();
+    await remove.nth(last - 2).press("Enter");
+    await expect.poll(() => remove.count()).toBe(last - 1);
+    expect(await inFocus(page)).toBe(await remove.last().textContent());
+    // The last line has nothing below it: the one above takes its place.
+    await remove.last().press("Enter");
+    await expect.poll(() => remove.count()).toBe(last - 2);
+    expect(await inFocus(page)).toBe(await change.last().textContent());
+    // Of a first question the line stays, as one that can be answered.
+    const asked = (await remove.first().textContent())?.split(": ")[1] ?? "";
+    await remove.first().press("Enter");
+    await expect.poll(() => remove.count()).toBe(last - 3);
+    expect(await inFocus(page)).toBe(`${LISTED.change}: ${asked}`);
+  });
+
+  it("goes to the heading when the last repair is taken out", async () => {
+    const page = await openPage(stage, options);
+    await openCase(stage, page, DOC);
+    await see(stage, page, "#/repairs", ".repairs > li");
+    await page.getByRole("button", { name: /^Remove/ }).press("Enter");
+    await atHeading(page, "Repairs done");
+  });
+
+  it("goes to the question whether all is done before it runs right", async () => {
+    const page = await openPage(stage, options);
+    await openCase(stage, page, PAIR_DOC);
+    await see(stage, page, "#/mend/repair.rail", ".ticks > li");
+    await page.getByRole("button", { name: MEND.results.cured[0] }).press("Enter");
+    await expect.poll(() => inFocus(page)).toMatch(/lines of the list are not ticked/);
+  });
+
+  it("is one key and Enter away from the heading of what is asked or done", async () => {
+    const page = await openPage(stage, options);
+    const skip = page.getByRole("button", { name: PAGE.skip });
+    const skipTo = async (heading: string | RegExp): Promise<void> => {
+      await settled(page);
+      await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      await skip.focus();
+      const box = await skip.boundingBox();
+      expect(box?.x).toBeGreaterThanOrEqual(0);
+      expect(box?.height).toBeGreaterThanOrEqual(40);
+      expect(await skip.evaluate((node) => getComputedStyle(node).clipPath)).toBe("none");
+      await skip.press("Enter");
+      await atHeading(page, heading);
+    };
+    await skipTo(/./);
+    await openCase(stage, page, PAIR_DOC);
+    await see(stage, page, "#/question/work", ".question .option");
+    await skipTo(/^Was anything done/);
+    expect(page.url()).toContain("#/question/work");
+    await see(stage, page, "#/ranking", RANKING);
+    await skipTo(options === DESK ? "Next" : /^What it probably is/);
+    // Nothing stands before it.
+    const first = await page.evaluate(() => document.querySelector("a, button")?.className);
+    expect(first).toBe("skip");
+  });
+});
+
+describe.skipIf(!CHROMIUM)("on a desk", () => {
+  it("what is asked or done is a region of its own", async () => {
+    const page = await openPage(stage, DESK);
+    await openCase(stage, page, PAIR_DOC);
+    await see(stage, page, "#/question/work", ".question .option");
+    const act = page.getByRole("region", { name: PAGE.act, exact: true });
+    await act.getByRole("heading", { name: /^Was anything done/ }).waitFor();
+  });
 });

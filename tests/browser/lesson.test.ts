@@ -4,6 +4,7 @@ import { watch } from "@half-order/core/physics";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { places } from "../../packages/core/src/engine/place.ts";
+import { LESSON } from "../../packages/web/src/text/en-lesson.ts";
 import {
   CHROMIUM,
   DESK,
@@ -39,6 +40,39 @@ async function isAt(page: Page, place: string): Promise<void> {
   await where.and(page.locator(`select:has(option:checked[value="${place}"])`)).waitFor();
   await settled(page);
 }
+
+/** What of the words is wider than the room of a closed list with this label. */
+function cutOff(page: Page, label: string, words: readonly string[]): Promise<readonly string[]> {
+  return page.getByLabel(label, { exact: true }).evaluate((list, all) => {
+    /** The arrow at its end. */
+    const ARROW_PX = 24;
+    const { fontFamily, fontSize, paddingLeft, paddingRight } = getComputedStyle(list);
+    const span = document.createElement("span");
+    span.style.cssText = `position: absolute; white-space: nowrap; font: ${fontSize} ${fontFamily}`;
+    document.body.append(span);
+    const sides = Number.parseFloat(paddingLeft) + Number.parseFloat(paddingRight);
+    const cut = all.filter((each) => {
+      span.textContent = each;
+      return span.offsetWidth > list.clientWidth - sides - ARROW_PX;
+    });
+    span.remove();
+    return cut;
+  }, words);
+}
+
+describe.skipIf(!CHROMIUM)("the lists to choose from", () => {
+  it("show every fault whole when they are closed, on a desk each engine too", async () => {
+    const faults = Object.values(LESSON.faults);
+    for (const width of [360, 900, 1280]) {
+      const page = await openLesson({ viewport: { width, height: 800 } }, "#/lesson");
+      expect(await cutOff(page, LESSON.how, faults), `${width} px`).toEqual([]);
+      const options = page.getByLabel(LESSON.engine, { exact: true }).locator("option");
+      const engines = await options.allTextContents();
+      expect(engines.length).toBeGreaterThan(5);
+      if (width >= 900) expect(await cutOff(page, LESSON.engine, engines)).toEqual([]);
+    }
+  });
+});
 
 describe.skipIf(!CHROMIUM)("a broken engine", () => {
   it("shows in its table, codes, beat and circuit what the simulator says", async () => {

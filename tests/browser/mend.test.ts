@@ -1,6 +1,7 @@
 // Can a person come from the roadside to a proven repair on a phone, with a reload in the middle of each part?
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { MENDED } from "../../packages/web/src/text/en-mend.ts";
 import {
   CHROMIUM,
   DESK,
@@ -159,7 +160,7 @@ async function closed(page: Page): Promise<void> {
   expect(await page.locator(".is-suspect").count()).toBe(0);
   await page.goto(`${stage.address}#/ranking`);
   await page.getByRole("button", { name: /open it again/ }).tap();
-  await page.getByRole("heading", { name: "What it probably was" }).waitFor();
+  await page.getByRole("heading", { name: "What it probably is" }).waitFor();
 }
 
 describe.skipIf(!CHROMIUM)("a whole case on a phone", () => {
@@ -221,7 +222,7 @@ describe.skipIf(!CHROMIUM)("a closed case", () => {
     const other = await openPage(stage, PHONE);
     await giveFile(other, { ...file, records: [record] });
     await other.getByRole("link", { name: /^The record of the plugs/ }).waitFor();
-    await other.getByText("One thing is worth a minute").waitFor();
+    await other.getByText(MENDED.body).waitFor();
     expect(await other.getByRole("link", { name: /^Note the plugs/ }).count()).toBe(0);
   });
 });

@@ -4,7 +4,7 @@ import { profileById } from "@half-order/core";
 import { comparePaths, hideFault, type PracticeAct, practise } from "@half-order/core/instrument";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { sayCost } from "../../packages/web/src/text/en-practice.ts";
+import { PRACTICE, sayCost } from "../../packages/web/src/text/en-practice.ts";
 import {
   CHROMIUM,
   DESK,
@@ -121,17 +121,16 @@ describe.skipIf(!CHROMIUM)("a hidden fault", () => {
       await expect.poll(() => page.locator(".practice-truth").innerText()).toBe(both.truth.name);
       const ways = page.locator(COMPARED);
       await expect.poll(() => ways.count()).toBe(2);
-      for (const [i, { steps, checkMinutes, minutes, repair }] of [
+      for (const [i, { steps, checkMinutes, minutes, end }] of [
         both.learner,
         both.library,
       ].entries()) {
         const lines = ways.nth(i).locator(".practice-steps > li");
-        // The story before, the repair after.
+        // The story before, how it ended after.
         await expect.poll(() => lines.count()).toBe(steps.length + 2);
-        await ways
-          .nth(i)
-          .getByText(repair?.name ?? "-")
-          .waitFor();
+        await ways.nth(i).getByText(PRACTICE.end[end]).waitFor();
+        const names = steps.flatMap((step) => (step.kind === "repair" ? [step.name] : []));
+        for (const name of names) await ways.nth(i).getByText(name).first().waitFor();
         await expect
           .poll(() => ways.nth(i).locator(".practice-sums dd").allInnerTexts())
           .toEqual([sayCost(checkMinutes), sayCost(minutes)]);

@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { writeLink } from "../../packages/web/src/hand-over/link.ts";
 import { INVENTED } from "../../packages/web/src/text/en-invented.ts";
+import { DIAL } from "../../packages/web/src/text/en-picture.ts";
 import { CHROMIUM, DESK, openPage, PHONE, see, settled, useStage } from "../helper/page.ts";
 import { openCase } from "../helper/room.ts";
 
@@ -86,5 +87,38 @@ describe.skipIf(!CHROMIUM)("figures of a question", () => {
       expect(said, locale).not.toMatch(/km/);
     }
     expect(await optionsIn("en-IE")).toMatch(/60,000 to 120,000.km/);
+  });
+});
+
+describe.skipIf(!CHROMIUM)("a chance that can be turned into a number", () => {
+  it("is heard with the part whose chance it is, and begins with what is seen", async () => {
+    const page = await openPage(stage, DESK);
+    await openCase(stage, page, DOC);
+    await settled(page);
+    for (const row of await page.locator(".ranked-row").all()) {
+      const part = (await row.locator(".name-of").innerText()).split("\n")[0] ?? "";
+      const button = row.locator(".chance").first();
+      const seen = (await button.textContent())?.split(" (")[0] ?? "";
+      const heard = (await button.ariaSnapshot()).replace(/^- button "|"$/g, "");
+      expect(part).not.toBe("");
+      expect(heard).toContain(`(${part}, as a number)`);
+      expect(heard.replaceAll(" ", "").startsWith(seen.replaceAll(" ", ""))).toBe(true);
+    }
+  });
+});
+
+describe.skipIf(!CHROMIUM)("a dial in words", () => {
+  it("says that one coil serves all through a distributor, and never that they share it as a pair", async () => {
+    const page = await openPage(stage, DESK);
+    await openCase(stage, page, { ...DOC, engine: "demo.lapwing" });
+    await settled(page);
+    const lines = page.locator(".desk-picture .picture ul.vh > li");
+    const [first = "", ...others] = await lines.allTextContents();
+    expect(first).toBe(DIAL.throughDistributor);
+    expect(others).toHaveLength(4);
+    for (const line of others) expect(line).not.toContain("coil");
+    await openCase(stage, page, { ...DOC, engine: "demo.dunlin" });
+    await settled(page);
+    expect((await lines.allTextContents())[0]).toMatch(/on one coil with 4/);
   });
 });

@@ -144,7 +144,7 @@ describe("half-order drive", () => {
   it("asks for the lamp when nobody has looked", async () => {
     const none = JSON.stringify({ engine: "generic.i4.1342.rail", findings: [] });
     const { out } = await commandLine(["drive"], none);
-    expect(out).toMatch(/warning lamp first/);
+    expect(out).toMatch(/at this first\. The engine warning lamp/);
   });
 });
 

@@ -15,10 +15,10 @@ export function* serviceProse(): Generator<Prose> {
   const limp = [...steps, ...fuelCut.steps, ...fuelCut.never, ...never, ...towInstead];
   yield* numbered("limp home", [...limp, ...afterwards]);
   const putBack: readonly PutBackRow[] = PUT_BACK;
-  for (const { id, say, without, lacking } of putBack) {
+  for (const { id, say, without, carburettor, lacking } of putBack) {
     yield* numbered(`put back ${id}`, [
       say,
-      ...[without, lacking?.say].flatMap((each) => each ?? []),
+      ...[without, carburettor, lacking?.say].flatMap((each) => each ?? []),
     ]);
   }
   for (const { regime, say } of PROOF_STEPS) yield { at: `proof ${regime}`, text: say };

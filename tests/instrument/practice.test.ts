@@ -4,8 +4,10 @@ import { describe, expect, it } from "vitest";
 import { next } from "../../packages/core/src/advice/next.ts";
 import { fits } from "../../packages/core/src/compile/fits.ts";
 import { shareOf } from "../../packages/core/src/compile/prior.ts";
+import type { CylinderName } from "../../packages/core/src/engine/profile.ts";
 import { IGNITION_KINDS } from "../../packages/core/src/engine/profile.ts";
 import { allProfiles, profileById } from "../../packages/core/src/engine/profile-library.ts";
+import { resolveEngine } from "../../packages/core/src/engine/resolve-engine.ts";
 import { sayProbability } from "../../packages/core/src/explain/phrase.ts";
 import { rank } from "../../packages/core/src/explain/rank.ts";
 import { type HiddenFault, hideFault } from "../../packages/core/src/instrument/hidden-fault.ts";
@@ -14,9 +16,10 @@ import {
   type PracticeCheck,
   practise,
 } from "../../packages/core/src/instrument/practice.ts";
-import { comparePaths } from "../../packages/core/src/instrument/practice-path.ts";
-import type { Finding } from "../../packages/core/src/knowledge/answer.ts";
+import { comparePaths, type Path } from "../../packages/core/src/instrument/practice-path.ts";
+import type { Finding, RepairDone } from "../../packages/core/src/knowledge/answer.ts";
 import { LEAST_MENDABLE } from "../../packages/core/src/knowledge/at-hand.ts";
+import { exchangesFirst } from "../../packages/core/src/knowledge/exchange.ts";
 import { FAULTS, KNOWLEDGE } from "../../packages/core/src/knowledge/knowledge.ts";
 import { TOOLS } from "../../packages/core/src/knowledge/tool.ts";
 import { InputError } from "../../packages/core/src/units/problem.ts";
@@ -48,6 +51,37 @@ function everyCheck(hidden: HiddenFault): readonly PracticeAct[] {
     const [cylinder] = places.at(-1)?.cylinders ?? [];
     return { kind: "check", check: id, ...(cylinder === undefined ? {} : { cylinder }) };
   });
+}
+
+function isExchange(act: PracticeAct): boolean {
+  const row = KNOWLEDGE.checks.find(({ id }) => act.kind === "check" && id === act.check);
+  return row !== undefined && exchangesFirst(row, (id) => KNOWLEDGE.findings.get(id));
+}
+
+/** Whether a cylinder that the check looks at loses one stroke in twenty in some way of driving. */
+function missesAt(hidden: HiddenFault, act: PracticeAct): boolean {
+  const at = checksOf(hidden, [act])[0]?.cylinders ?? [];
+  return at.some((name) => lostBy(hidden, name) >= 0.05);
+}
+
+/** The most that a cylinder loses of its strokes in any way of driving. */
+function lostBy({ broken, engine }: HiddenFault, name: CylinderName): number {
+  const c = engine.names.indexOf(name);
+  return Math.max(...Object.values(broken.drive).map(({ share }) => share[c] ?? 0));
+}
+
+/** The checks of a way, as they can be chosen. */
+function actsOf(steps: Path["steps"]): readonly PracticeAct[] {
+  return steps.flatMap((step): readonly PracticeAct[] => {
+    if (step.kind !== "check") return [];
+    const [cylinder] = step.cylinders;
+    return [{ kind: "check", check: step.id, ...(cylinder === undefined ? {} : { cylinder }) }];
+  });
+}
+
+/** The repairs of a way. */
+function repairsOf({ steps }: Path) {
+  return steps.filter((step) => step.kind === "repair");
 }
 
 function problemsOf(act: () => unknown): readonly string[] {
@@ -127,19 +161,24 @@ describe("a check", () => {
       const made = checksOf(hidden, acts);
       const suited = KNOWLEDGE.checks.filter((row) => fits(hidden.engine, row));
       expect(made.map(({ id }) => id)).toEqual(suited.map(({ id }) => id));
-      // One by one as well: what is known from the others does not answer in their place.
-      const silent = acts.filter((act) => checksOf(hidden, [act])[0]?.shows.length === 0);
-      expect(silent).toEqual([]);
+      // One by one as well: what is known from the others does not answer in their place. An exchange of what serves
+      // no cylinder that misses says nothing of how it went.
+      for (const act of acts) {
+        const shows = checksOf(hidden, [act]).flatMap((check) => check.shows);
+        const isIdle = isExchange(act) && !missesAt(hidden, act);
+        const exchanged = shows.filter(({ finding }) => KNOWLEDGE.findings.get(finding)?.travels);
+        expect((isIdle ? exchanged : shows).length > 0, JSON.stringify(act)).toBe(!isIdle);
+      }
       const findings = made.flatMap(({ shows }) => shows);
       expect(() => rank(profile, [...hidden.start.findings, ...findings])).not.toThrow();
     },
   );
 
   it("is one of some engine, each of the catalogue", () => {
-    const suited = KINDS.flatMap(([, profile]) => {
-      const { engine } = hideFault(profile, 3);
-      return KNOWLEDGE.checks.filter((row) => fits(engine, row)).map(({ id }) => id);
-    });
+    const engines = allProfiles().map(resolveEngine);
+    const suited = KNOWLEDGE.checks
+      .filter((row) => engines.some((engine) => fits(engine, row)))
+      .map(({ id }) => id);
     const all = KNOWLEDGE.checks.map(({ id }) => id);
     expect(all.filter((id) => !suited.includes(id))).toEqual([]);
   });
@@ -228,17 +267,21 @@ describe("both ways", () => {
   const PLUGS = { repair: "repair.plug-set" };
   const atHand = { tools: TOOLS };
 
-  it("add up: the minutes of the checks, and of the repair", () => {
+  it("add up: the minutes of all checks, and of all repairs", () => {
     fc.assert(
       fc.property(kinds, seeds, (profile, seed) => {
         const hidden = hideFault(profile, seed);
         const acts = everyCheck(hidden).slice(3, 8);
         const { learner, library } = comparePaths(hidden, acts, PLUGS);
         expect(learner.checkMinutes).toBe(practise(hidden, acts).minutes);
-        for (const { steps, checkMinutes, repair, minutes } of [learner, library]) {
-          const each = steps.map((step) => (step.kind === "check" ? step.minutes : 0));
-          expect(checkMinutes).toBe(each.reduce((a, b) => a + b, 0));
-          expect(minutes).toBe(checkMinutes + (repair?.minutes ?? 0));
+        for (const way of [learner, library]) {
+          const sum = (kind: string) =>
+            way.steps.reduce(
+              (all, step) => all + (step.kind === kind && step.kind !== "peek" ? step.minutes : 0),
+              0,
+            );
+          expect(way.checkMinutes).toBe(sum("check"));
+          expect(way.minutes).toBe(sum("check") + sum("repair"));
         }
       }),
       { seed: 2, numRuns: 3 },
@@ -255,8 +298,17 @@ describe("both ways", () => {
       )?.probability ?? 0;
     expect(belief).toBe(believed());
     const open: string[] = [];
+    const repairs: RepairDone[] = [];
     for (const made of library.steps) {
-      const { step } = next(FOUR, known, { open, atHand });
+      const { step } = next(FOUR, known, { open, atHand, repairs });
+      if (step.kind === "repair" && made.kind === "repair") {
+        expect([made.id, made.minutes]).toEqual([step.repair, step.minutes]);
+        const [cylinder] = step.cylinders;
+        const at = cylinder === undefined ? {} : { cylinder };
+        repairs.push({ repair: step.repair, ...at, result: "same" });
+        open.push(...step.opens.map(({ id }) => id));
+        continue;
+      }
       if (step.kind !== "check" || made.kind !== "check") throw new Error("a check was due");
       expect([made.id, made.minutes]).toEqual([step.check, step.minutes]);
       const rows = KNOWLEDGE.checks.find(({ id }) => id === step.check)?.yields ?? [];
@@ -271,29 +323,65 @@ describe("both ways", () => {
       expect(made.shows).toEqual(shows);
       expect(made.belief).toBeCloseTo(believed(), 12);
     }
-    const { step } = next(FOUR, known, { open, atHand });
-    expect(step).toMatchObject({ kind: "repair", repair: library.repair?.id });
-    expect(library.repair?.minutes).toBe(step.kind === "repair" ? step.minutes : -1);
+    expect(library.end).toBe("runs");
+    expect(repairs.length).toBeGreaterThan(0);
+  });
+
+  const ways = Array.from({ length: 12 }, (_, seed) => {
+    const hidden = hideFault(FOUR, seed);
+    return { hidden, library: comparePaths(hidden, [], PLUGS).library };
+  });
+
+  it("the library's goes on after a repair that does not cure, until it runs right or is handed over", () => {
+    for (const { library } of ways) {
+      const repairs = repairsOf(library);
+      const cures = repairs.map((step) => step.cures > 0.5);
+      // Only the last one cures, and none is made twice.
+      expect(cures).toEqual(cures.map((_, i) => library.end === "runs" && i === cures.length - 1));
+      const made = repairs.map(({ id, cylinders }) => [id, ...cylinders].join(" "));
+      expect(made).toEqual([...new Set(made)]);
+      expect(library.end).not.toBe("misses");
+      for (const step of repairs.slice(0, -1)) expect(step.belief).toBeGreaterThan(0);
+    }
+    expect(ways.filter(({ library }) => repairsOf(library).length > 1).length).toBeGreaterThan(1);
+  });
+
+  it("the learner's that ends with a repair that does not reach it misses as before, and that is where they part", () => {
+    const found = ways.flatMap(({ hidden, library }) => {
+      const first = library.steps.findIndex(({ kind }) => kind === "repair");
+      const repair = library.steps[first];
+      const inVain = repair?.kind === "repair" && repair.cures === 0;
+      return inVain && library.steps.length > first + 1 ? [{ hidden, library, first, repair }] : [];
+    });
+    const [one] = found;
+    if (!one) throw new Error("the library's first repair never fails");
+    const { hidden, library, first, repair } = one;
+    const [cylinder] = repair.cylinders;
+    const wanted = { repair: repair.id, ...(cylinder === undefined ? {} : { cylinder }) };
+    const { learner, parting } = comparePaths(
+      hidden,
+      actsOf(library.steps.slice(0, first)),
+      wanted,
+    );
+    expect(learner.end).toBe("misses");
+    expect(parting).toMatchObject({ together: first + 1, learner: { kind: "end" } });
+    expect(learner.minutes).toBeLessThan(library.minutes);
   });
 
   it("the library's says why it hands over, and what would have mended it", () => {
     const profile = engineOf("demo.dunlin");
     const hidden = hideFault(profile, 41);
     const { library, mends } = comparePaths(hidden, [], PLUGS);
-    expect(library).not.toHaveProperty("repair");
+    expect(repairsOf(library)).toEqual([]);
     expect(library.minutes).toBe(library.checkMinutes);
     expect(mends.map(({ id }) => id)).toEqual(["repair.head-gasket"]);
-    const acts = library.steps.flatMap((step): readonly PracticeAct[] => {
-      if (step.kind !== "check") return [];
-      const [cylinder] = step.cylinders;
-      return [{ kind: "check", check: step.id, ...(cylinder === undefined ? {} : { cylinder }) }];
-    });
+    const acts = actsOf(library.steps);
     const { parting } = comparePaths(hidden, acts, PLUGS);
-    expect(parting?.library).toEqual({ kind: "call", why: library.handed });
+    expect(parting?.library).toEqual({ kind: "call", why: library.end });
     const known = checksOf(hidden, acts).flatMap(({ shows }) => shows);
     const { step, mendable } = next(profile, [...hidden.start.findings, ...known], { atHand });
     expect(step.kind).toBe("call");
-    expect(library.handed).toBe(mendable < LEAST_MENDABLE ? "little-mends" : "costs-more");
+    expect(library.end).toBe(mendable < LEAST_MENDABLE ? "little-mends" : "costs-more");
   });
 
   it("the library's says that hardly anything mends it, where only that is why it hands over", () => {
@@ -309,20 +397,20 @@ describe("both ways", () => {
     });
     expect(step.kind).toBe("call");
     expect(mendable).toBeLessThan(LEAST_MENDABLE);
-    expect(library).toMatchObject({ handed: "little-mends", minutes: library.checkMinutes });
-    expect(library).not.toHaveProperty("repair");
+    expect(library).toMatchObject({ end: "little-mends", minutes: library.checkMinutes });
+    expect(repairsOf(library)).toEqual([]);
     if (library.steps.length === 0) {
       expect(parting?.library).toEqual({ kind: "call", why: "little-mends" });
     }
     // The same fault with every tool: then it is the price of going on.
-    expect(comparePaths(hidden, [], PLUGS).library.handed).toBe("costs-more");
+    expect(comparePaths(hidden, [], PLUGS).library.end).toBe("costs-more");
   });
 
   it("the learner's shows at each check what the log of it shows", () => {
     const hidden = hideFault(FOUR, 4);
     const acts = everyCheck(hidden).slice(0, 10);
     const { learner } = comparePaths(hidden, acts, PLUGS);
-    const shown = learner.steps.map((step) => (step.kind === "check" ? step.shows : []));
+    const shown = learner.steps.flatMap((step) => (step.kind === "check" ? [step.shows] : []));
     expect(shown).toEqual(checksOf(hidden, acts).map(({ shows }) => shows));
     expect(shown.flat().length).toBeGreaterThan(10);
   });
@@ -347,7 +435,8 @@ describe("both ways", () => {
         for (const { id, cures, cylinders } of mends) {
           const at = cylinders[0] === undefined ? {} : { cylinder: cylinders[0] };
           const { learner } = comparePaths(hidden, [], { repair: id, ...at });
-          expect(learner.repair).toMatchObject({ id, cures });
+          expect(learner.steps).toMatchObject([{ kind: "repair", id, cures }]);
+          expect(learner.end).toBe(cures > 0.5 ? "runs" : "misses");
         }
       }),
       { seed: 6, numRuns: 8 },
@@ -360,7 +449,7 @@ describe("both ways", () => {
     expect(fault).toBe("coil.single-dead");
     const other = hidden.engine.names.find((name) => !cylinders.includes(name));
     const cures = (wanted: Parameters<typeof comparePaths>[2]) =>
-      comparePaths(hidden, [], wanted).learner.repair?.cures;
+      repairsOf(comparePaths(hidden, [], wanted).learner)[0]?.cures;
     const [own = 0] = cylinders;
     expect(cures({ repair: "repair.coil-single", cylinder: own })).toBeGreaterThan(0.9);
     expect(cures({ repair: "repair.coil-single", cylinder: other ?? 0 })).toBe(0);
@@ -374,14 +463,10 @@ describe("both ways", () => {
   it("part nowhere when the learner does what the library does, looks at the ranking aside", () => {
     const hidden = hideFault(FOUR, 3);
     const { library } = comparePaths(hidden, [], PLUGS);
-    const acts = library.steps.flatMap((step): readonly PracticeAct[] => {
-      if (step.kind !== "check") return [];
-      const [cylinder] = step.cylinders;
-      const at = cylinder === undefined ? {} : { cylinder };
-      return [{ kind: "peek" }, { kind: "check", check: step.id, ...at }];
-    });
-    const { repair } = library;
-    if (!repair) throw new Error("the library mends it");
+    const checks = actsOf(library.steps);
+    const acts = checks.flatMap((act): readonly PracticeAct[] => [{ kind: "peek" }, act]);
+    const [repair, ...more] = repairsOf(library);
+    if (!repair || more.length > 0) throw new Error("the library mends it at once");
     const [cylinder] = repair.cylinders;
     const wanted = { repair: repair.id, ...(cylinder === undefined ? {} : { cylinder }) };
     const same = comparePaths(hidden, acts, wanted);
@@ -389,7 +474,7 @@ describe("both ways", () => {
     expect(same.learner.minutes).toBe(library.minutes);
     const other = comparePaths(hidden, acts, PLUGS);
     expect(other.parting).toMatchObject({
-      together: library.steps.length,
+      together: checks.length,
       learner: { kind: "repair", id: PLUGS.repair },
       library: { kind: "repair", id: repair.id },
     });

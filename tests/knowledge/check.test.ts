@@ -54,11 +54,12 @@ holds({
   name: "a check that needs a diagnostic port names the one that is made without it",
   why: "An engine without on-board diagnosis has nothing to plug a reader in.",
   *check() {
-    for (const { id, tool, withoutPort } of KNOWLEDGE.checks) {
-      const instead = withoutPort === undefined ? undefined : checks.get(withoutPort);
-      const isNeeded = tool === "code reader";
-      const isSound = isNeeded ? instead !== undefined : withoutPort === undefined;
-      yield { at: id, breach: isSound ? undefined : `names ${withoutPort}` };
+    for (const { id, tool, switching, fuelling, instead } of KNOWLEDGE.checks) {
+      const isThere = instead !== undefined && checks.has(instead);
+      const isForAll = tool !== "code reader" && !switching && !fuelling;
+      const isSound = tool === "code reader" ? isThere : isThere || instead === undefined;
+      yield { at: id, breach: isSound ? undefined : `names ${instead}` };
+      yield { at: `${id}/all`, breach: isForAll && instead ? "is never replaced" : undefined };
     }
   },
   exceptions: {},

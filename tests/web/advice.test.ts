@@ -7,6 +7,7 @@ import {
   FINDINGS,
   type Finding,
   type FindingRow,
+  hasDiagnosticPort,
   type Next,
   type NextCheck,
   type NextRepair,
@@ -359,11 +360,11 @@ describe("the thread", () => {
 });
 
 describe("every engine that comes along", () => {
-  it("gets an answer about driving as soon as the lamp is known", () => {
+  it("gets an answer about driving as soon as the lamp is known, or is asked for a look", () => {
     for (const profile of allProfiles()) {
       const advice = driveAdvice(profile, [{ finding: "lamp", answer: "blinking" }]);
       expect(advice.level && DRIVE_IN_FULL.levels[advice.level.level]).toBe("be towed");
-      expect(driveAdvice(profile, []).ask).toBe("lamp");
+      expect(driveAdvice(profile, []).ask).toBe(hasDiagnosticPort(profile) ? "lamp" : "alarm");
     }
   });
 });

@@ -3,6 +3,7 @@ import { FINDINGS, profileById, rank } from "@half-order/core";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cautionsOf } from "../../packages/web/src/state/catalogue.ts";
+import { alarmsSince } from "../../packages/web/src/state/mended.ts";
 
 const tern = profileById("demo.tern");
 if (!tern) throw new Error("no engine");
@@ -36,6 +37,14 @@ describe("the cautions that answers call for", () => {
       }),
       { seed: 20261128, numRuns: 40 },
     );
+  });
+
+  it("tell of the engine as it is where they were given after its repair", () => {
+    const blinking = { finding: "lamp", answer: "blinking", when: "2026-05-02T08:00:00Z" };
+    const mended = { repair: "repair.rail", result: "cured" } as const;
+    expect(alarmsSince([blinking], [{ ...mended, when: "2026-05-01T08:00:00Z" }])).toBe(true);
+    expect(alarmsSince([blinking], [{ ...mended, when: "2026-05-03T08:00:00Z" }])).toBe(false);
+    expect(alarmsSince([{ ...blinking, answer: "off" }], [mended])).toBe(false);
   });
 
   it("are none of a measured figure, and none of an answer that nobody knows", () => {

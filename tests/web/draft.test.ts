@@ -2,7 +2,13 @@
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import "fake-indexeddb/auto";
 import { beginCase, findings, openCase, resumeCase } from "../../packages/web/src/state/case.ts";
-import { drafted, draftKey, draftOf, setDraft } from "../../packages/web/src/state/draft.ts";
+import {
+  drafted,
+  draftKey,
+  draftOf,
+  setDraft,
+  ticked,
+} from "../../packages/web/src/state/draft.ts";
 
 const kept = new Map<string, string>();
 vi.stubGlobal("localStorage", {
@@ -23,6 +29,15 @@ describe("a draft", () => {
     expect(drafted.value).toEqual(["codes"]);
     setDraft("codes", undefined);
     expect(drafted.value).toEqual([]);
+  });
+
+  it("speaks against driving before it is confirmed, where it is ticks and no text", () => {
+    setDraft(draftKey("alarm"), ["fuel-seen", "no such"]);
+    setDraft(draftKey("codes"), ["", "P0302"]);
+    expect(ticked.value).toEqual([{ finding: "alarm", answer: ["fuel-seen"] }]);
+    setDraft(draftKey("alarm"), undefined);
+    setDraft(draftKey("codes"), undefined);
+    expect(ticked.value).toEqual([]);
   });
 
   it("belongs to one cylinder where the question does", () => {

@@ -192,11 +192,13 @@ describe("what was mended", () => {
 });
 
 describe("the plugs that came out", () => {
-  it("are told with the torque of those that went in", () => {
-    const plugs = [{ cylinder: 1, gapMm: 1.1, torqueNm: 22 }];
-    const record: PlugRecord = { when: "2026-05-01", odometerKm: 120_000, plugs };
+  it("are told with number and torque of those that went in", () => {
+    const plugs = [{ cylinder: 1, gapMm: 1.1, torqueNm: 22, part: "ABC-1" }];
+    const course = { wentIn: "new" } as const;
+    const record: PlugRecord = { when: "2026-05-01", odometerKm: 120_000, plugs, course };
     const { answer } = plugLine(record, wearReport(tern, record));
-    expect(answer.replace(/\s/g, " ")).toContain("1: 1.1 mm, went in with 22 N·m");
+    expect(answer.replace(/\s/g, " ")).toContain("1: 1.1 mm, put in its place: ABC-1, 22 N·m");
+    expect(answer).toMatch(/What went in\? New plugs$/);
   });
 
   it("stand on one line, with the one that stands apart", () => {

@@ -7,6 +7,9 @@ import {
   FINDINGS,
   type FindingRow,
   KNOWLEDGE,
+  LIMP_HOME,
+  LIMP_HOME_OLDER,
+  profileById,
   rank,
 } from "@half-order/core";
 import { describe, expect, it } from "vitest";
@@ -15,6 +18,7 @@ import {
   allLines,
   firstLines,
   fromOutline,
+  isOlder,
   type Outline,
   outlineOf,
   packFaults,
@@ -54,7 +58,7 @@ describe("packed faults", () => {
       FINDINGS.some(({ id, first }) => id === finding && first !== undefined);
     const unpacked = unpackFaults(sent(firstLines(packed, FINDINGS)), outlines);
     expect(unpacked.map(linesOf)).toEqual(
-      FAULTS.map(({ signs, risks }) =>
+      FAULTS.filter((row) => !isOlder(row)).map(({ signs, risks }) =>
         linesOf({ signs: signs.filter(isFirst), risks: risks.filter(isFirst) }),
       ),
     );
@@ -62,6 +66,18 @@ describe("packed faults", () => {
 
   it("are filled in with the lines that come later", () => {
     expect(unpackLines(sent(allLines(packed)), FINDINGS)).toEqual(FAULTS.map(linesOf));
+  });
+
+  it("leave the last rows to the later file, which only an older engine can have", () => {
+    const older = FAULTS.filter(isOlder);
+    expect(older.length).toBeGreaterThan(5);
+    expect(FAULTS.slice(-older.length)).toEqual(older);
+    const bare = sent(allLines(packed)).older.map((row) => ({ ...row, about: "", mend: "" }));
+    const words = sent(wordsOf(FAULTS, CHECKS));
+    const lines = unpackLines(sent(allLines(packed)), FINDINGS).slice(-older.length);
+    expect(bare.map((row, i) => ({ ...row, ...words.faults[row.id], ...lines[i] }))).toEqual(older);
+    const profile = profileById("demo.lapwing");
+    expect(profile && isOlder(profile)).toBe(true);
   });
 
   it("rank the answers of the first questions as the whole tables do", () => {
@@ -118,6 +134,12 @@ describe("the files beside the page", () => {
       readonly object[],
     ];
     expect(first.map((row, i) => ({ ...row, ...rest[i] }))).toEqual(sent(DRIVE_RULES));
+  });
+
+  it("hold the way home, with an injector and without one", () => {
+    const { limpHome, limpHomeOlder } = part("lines.json");
+    expect(limpHome).toEqual(sent(LIMP_HOME));
+    expect(limpHomeOlder).toEqual(sent(LIMP_HOME_OLDER));
   });
 
   function part(name: string): Record<string, unknown> & { others?: object } {

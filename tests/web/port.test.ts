@@ -11,6 +11,7 @@ import {
   profile,
 } from "../../packages/web/src/state/case.ts";
 import { questionAfter } from "../../packages/web/src/state/catalogue.ts";
+import { olderParts, toggleOlder } from "../../packages/web/src/state/older.ts";
 import { hasPort, setPort } from "../../packages/web/src/state/port.ts";
 import { emptySketch, profileOf } from "../../packages/web/src/state/sketch.ts";
 
@@ -62,6 +63,42 @@ describe("an engine without a port", () => {
   });
 });
 
+describe("an older engine", () => {
+  it("has a breaker or a carburettor only beside a distributor", () => {
+    expect(olderParts("rail")).toEqual([]);
+    expect(olderParts("distributor")).toEqual(["switching", "fuelling"]);
+    beginCase("demo.plover");
+    toggleOlder("switching");
+    toggleOlder("fuelling");
+    expect(checkProfile(known())).toEqual([]);
+    expect(known()).toMatchObject({ switching: "contact-breaker", fuelling: "carburettor" });
+    expect(hasPort.value).toBe(false);
+    const asked = askedOf(known()).map(({ id }) => id);
+    expect(asked).toContain("breaker.dwell");
+    expect(asked).not.toContain("injector.tick");
+    expect(firstQuestions(known()).map(({ id }) => id)).not.toContain("lamp");
+    toggleOlder("switching");
+    expect(known()).not.toHaveProperty("switching");
+    expect(hasPort.value).toBe(false);
+  });
+
+  it("is a later one when it has a port after all", () => {
+    beginCase("demo.lapwing");
+    setPort(true);
+    expect(hasPort.value).toBe(true);
+    expect(known()).not.toHaveProperty("fuelling");
+  });
+
+  it("can be typed, and forgets its parts with another ignition", () => {
+    const sketch = { ...emptySketch, order: "1-3-4-2", cylinders: "4" };
+    const older = { ...sketch, older: ["switching", "fuelling"] } as const;
+    const typed = profileOf({ ...older, ignition: "distributor" });
+    expect(typed).toMatchObject({ switching: "contact-breaker", fuelling: "carburettor" });
+    expect(checkProfile(typed)).toEqual([]);
+    expect(profileOf(older)).toEqual(profileOf(sketch));
+  });
+});
+
 describe("an engine that is typed", () => {
   it("has a port unless it is said to have none", () => {
     const sketch = { ...emptySketch, order: "1-3-4-2", cylinders: "4" };
@@ -94,6 +131,18 @@ describe("an engine that is chosen anew", () => {
     choose("generic.i4.1342.rail");
     expect(openCase.value?.doc.engine).toBe("generic.i4.1342.rail");
     expect(hasPort.value).toBe(true);
+  });
+
+  it("keeps breaker and carburettor where the other engine has a distributor too", () => {
+    beginCase("demo.lapwing");
+    path.value = ["engine"];
+    choose("generic.i4.1342.distributor");
+    expect(known()).toMatchObject({ switching: "contact-breaker", fuelling: "carburettor" });
+    path.value = ["engine"];
+    choose("generic.i4.1342.rail");
+    expect(known()).not.toHaveProperty("switching");
+    expect(checkProfile(known())).toEqual([]);
+    expect(hasPort.value).toBe(false);
   });
 
   it("has a port again where the choice itself says so", () => {

@@ -171,7 +171,7 @@ describe("the thread", () => {
     const wanted = { repair: "repair.plug-one", cylinder: "3" };
     const { comparison } = workOut({ profile, seed: 5, acts, wanted });
     expect(comparison).toEqual(comparePaths(hidden, acts, wanted));
-    expect(comparison?.learner.repair?.cylinders).toEqual([3]);
+    expect(comparison?.learner.steps.at(-1)).toMatchObject({ kind: "repair", cylinders: [3] });
   });
 
   it("tells what is wrong with an address", () => {

@@ -30,6 +30,7 @@ import {
 import { questionAfter, targetKind, targetsOf } from "../../packages/web/src/state/catalogue.ts";
 import { codeOf, cylinderOf, readTyped } from "../../packages/web/src/state/code.ts";
 import { facts } from "../../packages/web/src/state/facts.ts";
+import { seemsMended } from "../../packages/web/src/state/mended.ts";
 import { emptySketch, profileOf } from "../../packages/web/src/state/sketch.ts";
 import {
   type CaseDoc,
@@ -132,6 +133,17 @@ describe("the open case", () => {
     removeRepair(0);
     expect(repairs.value).toEqual([]);
     expect(openCase.value?.doc).not.toHaveProperty("closed");
+  });
+
+  it("is not mended any more once it is opened again, and is so when that is taken back", () => {
+    addRepair({ repair: "repair.plug-set" });
+    setRepairResult(0, "cured");
+    closeAsMended();
+    reopen();
+    expect(repairs.value).toMatchObject([{ repair: "repair.plug-set", result: "came-back" }]);
+    expect(seemsMended(repairs.value)).toBe(false);
+    undo();
+    expect(seemsMended(repairs.value)).toBe(true);
   });
 
   it("keeps its answers when more is known of the engine", () => {

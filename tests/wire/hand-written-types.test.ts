@@ -70,6 +70,8 @@ const profile: Required<EngineProfile> = {
   firingOrder: ["A1", 3, 4, 2],
   firingIntervals: [180, 180, 180, 180],
   ignition: "hybrid",
+  switching: "electronic",
+  fuelling: "injection",
   firingGroups: [
     ["A1", 4],
     [2, 3],

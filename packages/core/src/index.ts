@@ -29,18 +29,22 @@ export type { Connector, Engine } from "./engine/engine.ts";
 export { genericProfiles } from "./engine/generic.ts";
 // Engines: what a user knows of one, and what follows from it.
 export type {
+  Build,
   ConnectorProfile,
   CylinderName,
   EngineProfile,
   Figures,
+  Fuelling,
   IgnitionKind,
   Layout,
   Range,
+  Switching,
 } from "./engine/profile.ts";
 export { IGNITION_KINDS } from "./engine/profile.ts";
 export { allProfiles, cylinderCounts, profileById } from "./engine/profile-library.ts";
 export { resolveEngine } from "./engine/resolve-engine.ts";
 export { servedBy, servesAll } from "./engine/served-by.ts";
+export { isAlikePart, WAY_TELLING } from "./explain/alike.ts";
 export { sayProbability } from "./explain/phrase.ts";
 // Ranking: an engine and what was found, in; faults by probability, out.
 export { type RankOptions, rank } from "./explain/rank.ts";
@@ -80,12 +84,13 @@ export { CHECKS } from "./knowledge/check.ts";
 export { checkOverlay } from "./knowledge/check-overlay.ts";
 export { CODE_FAMILIES, type CodeFamily, MISFIRE_CODES } from "./knowledge/code.ts";
 // Round a repair: may one drive, what is put back, what proves it, when is the next service due?
-export { LIMP_HOME, type LimpHome } from "./knowledge/drive-level.ts";
 export { DRIVE_RULES } from "./knowledge/drive-rule.ts";
 export { runsEngine, turnsEngine } from "./knowledge/engine-runs.ts";
+export { EXCHANGE, exchangesFirst } from "./knowledge/exchange.ts";
 // Knowledge: the tables, to read.
 export { FINDINGS } from "./knowledge/finding.ts";
 export { FAULTS, KNOWLEDGE, type Knowledge } from "./knowledge/knowledge.ts";
+export { LIMP_HOME, LIMP_HOME_OLDER, type LimpHome } from "./knowledge/limp-home.ts";
 export { saysCured } from "./knowledge/made-by-check.ts";
 export { overlayKnowledge } from "./knowledge/overlay.ts";
 export type { ProofSign, ProofStep } from "./knowledge/proof-drive.ts";
@@ -128,7 +133,7 @@ export {
   type PutBackRow,
 } from "./knowledge/schema.ts";
 export { stepCautions } from "./knowledge/step-caution.ts";
-export { findingFor, suitsEngine } from "./knowledge/suits.ts";
+export { findingFor, hasDiagnosticPort, suitsEngine } from "./knowledge/suits.ts";
 // What the words of the trade mean.
 export { TERMS, type TermRow } from "./knowledge/term.ts";
 export type { WearPattern, WearPatternRow } from "./knowledge/wear-pattern.ts";

@@ -14,7 +14,7 @@ import {
   redo,
   undo,
 } from "./state/case.ts";
-import { at, path, screen } from "./state/route.ts";
+import { arrivals, at, path, screen } from "./state/route.ts";
 import { isDesk } from "./state/view.ts";
 import { sayCase } from "./text/answer.ts";
 import { ADD, ANSWERS, NAME, PAGE, RANKING, UNDO } from "./text/en.ts";
@@ -47,6 +47,21 @@ export function App(): VNode {
   );
 }
 
+/** First for the keyboard: past head, picture and ranking, to the heading of what is asked or to be done. */
+function Skip(): VNode {
+  return (
+    <button
+      type="button"
+      class="skip"
+      onClick={() => {
+        arrivals.value += 1;
+      }}
+    >
+      {PAGE.skip}
+    </button>
+  );
+}
+
 function outside(entry: ScreenEntry | undefined): VNode {
   return entry ? <Lazy key={path.value.join("/")} entry={entry} /> : <Start />;
 }
@@ -54,6 +69,7 @@ function outside(entry: ScreenEntry | undefined): VNode {
 function Head({ isInCase }: { isInCase: boolean }): VNode {
   return (
     <header class="head">
+      <Skip />
       <a class="brand" href={at()}>
         <svg viewBox="-12 -12 24 24" aria-hidden="true">
           <circle r="10" />

@@ -2,6 +2,7 @@
 import { hydrate, options, render } from "preact";
 import { App, currentEntry, isInCase } from "./app.tsx";
 import { CASE } from "./case-entry.ts";
+import { SHELF } from "./parts.ts";
 import { DRIVE_ANSWER } from "./screens.ts";
 import { keepOpenCase, resumeLast, shelf } from "./state/keep.ts";
 import { followKeys } from "./state/key.ts";
@@ -26,10 +27,10 @@ export async function startPage(page: Document, script: string): Promise<void> {
   await Promise.all([resumeLast(), ownUnits()]);
   keepOpenCase();
   followTitle(isInCase);
-  const first = currentEntry();
+  const first = currentEntry() ?? (shelf.value.length > 0 ? SHELF : undefined);
   if (first) await loadScreen(first);
   // With cases it is another first screen than the one that stands in the document.
-  if (first || shelf.value.length > 0) {
+  if (first) {
     root.replaceChildren();
     render(<App />, root);
   } else hydrate(<App />, root);

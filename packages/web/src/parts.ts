@@ -13,6 +13,12 @@ export const IGNITION_GUESS: ScreenEntry = {
   load: () => import("./ui/ignition-guess.tsx"),
 };
 
+/** Stands on the first screen where cases are kept. */
+export const SHELF: ScreenEntry = {
+  frame: "outside",
+  load: () => import("./ui/shelf.tsx"),
+};
+
 /** Stands above the first question. */
 export const PLACE_ASKED: ScreenEntry = {
   frame: "panel",
@@ -23,6 +29,12 @@ export const PLACE_ASKED: ScreenEntry = {
 export const PORT_ASKED: ScreenEntry = {
   frame: "panel",
   load: () => import("./ui/place.tsx").then(({ Port }) => ({ Screen: Port })),
+};
+
+/** Stands below it where a distributor tells that the engine may be older. */
+export const OLDER_ASKED: ScreenEntry = {
+  frame: "panel",
+  load: () => import("./ui/older.tsx"),
 };
 
 /** Stands in the place of the drive answer once a repair seems to have cured. */

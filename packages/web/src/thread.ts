@@ -1,5 +1,6 @@
 // The thread's side of the reasoning: answers each question of the page. Only it loads the fault tables.
 import { FAULTS, FINDINGS, InputError, rank } from "@half-order/core";
+import { isOlder } from "./packed/pack.ts";
 import { rankingKey, SOON } from "./state/look.ts";
 import type { Facts, Question, Thought } from "./state/thinker.ts";
 import { nextQuestions } from "./thread-ahead.ts";
@@ -11,7 +12,7 @@ export async function answer(question: Question): Promise<Thought> {
   const isFirst = question.findings.every(({ finding }) => firstFindings.has(finding));
   const { advice, of, most, repairs } = question;
   const asksMore = advice !== undefined && (advice.kind !== "drive" || advice.isInFull);
-  const isEarly = isFirst && repairs.length === 0;
+  const isEarly = isFirst && repairs.length === 0 && !isOlder(question.profile);
   if (!isEarly || asksMore) await fillKnowledge();
   if (advice?.kind === "drive") return { advice: adviseDrive(question) };
   if (advice) {
@@ -69,17 +70,19 @@ export function think({ profile, findings, repairs, tolerance, most }: Question)
       ...(tolerance === undefined ? {} : { tolerance }),
       ...(most === undefined ? {} : { most }),
     };
-    return { ranking: rank(profile, findings, options), facts };
+    return { ranking: rank(profile, findings, options), facts: factsNow() };
   } catch (error) {
     if (error instanceof InputError) return { problems: error.problems };
     throw error;
   }
 }
 
-/** What drawings and questions need to know of the fault tables. */
-const facts: Facts = {
-  ofCoil: FAULTS.filter(({ part }) => part.at === "coil").map(({ id }) => id),
-  ofHub: FAULTS.filter(
-    ({ part, shares }) => part.at === "engine" && Object.keys(shares).join() === "distributor",
-  ).map(({ id }) => id),
-};
+/** What drawings and questions need to know of the fault tables, as far as they are there. */
+function factsNow(): Facts {
+  return {
+    ofCoil: FAULTS.filter(({ part }) => part.at === "coil").map(({ id }) => id),
+    ofHub: FAULTS.filter(
+      ({ part, shares }) => part.at === "engine" && Object.keys(shares).join() === "distributor",
+    ).map(({ id }) => id),
+  };
+}

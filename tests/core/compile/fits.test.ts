@@ -51,8 +51,8 @@ describe("an engine without a diagnostic port", () => {
     expect(rank(newer, read).ranking).not.toEqual(rank(newer, COMPLAINT).ranking);
   });
 
-  it("is not told to look at the lamp, and is stopped by what else is known", () => {
-    expect(driveAdvice(OLD, COMPLAINT).ask).toBeUndefined();
+  it("is told to look round the car instead of at the lamp, and is stopped by what else is known", () => {
+    expect(driveAdvice(OLD, COMPLAINT).ask).toBe("alarm");
     const { diagnosticPort: _, ...newer } = OLD;
     expect(driveAdvice(newer, COMPLAINT).ask).toBe("lamp");
     const blinking: readonly Finding[] = [{ finding: "lamp", answer: "blinking" }];
@@ -66,8 +66,8 @@ describe("an engine without a diagnostic port", () => {
 
   it.each(CHECKS.filter(({ tool }) => tool === "code reader"))(
     "has something to do instead of $id",
-    ({ withoutPort }) => {
-      const instead = CHECKS.find(({ id }) => id === withoutPort);
+    (row) => {
+      const instead = CHECKS.find(({ id }) => id === row.instead);
       expect(instead?.tool).not.toBe("code reader");
       expect(instead?.suits).toBeUndefined();
       const read = instead?.yields.flatMap((id) => KNOWLEDGE.findings.get(id) ?? []) ?? [];

@@ -22,12 +22,17 @@ const row = FINDINGS.find(({ id }) => id === "work");
 if (!row) throw new Error("nobody asks what was done");
 
 describe("an option about plug cables", () => {
-  it("is offered where cables lead to plugs, and every other option everywhere", () => {
+  it("is offered where cables lead to plugs, and what no older engine alone has everywhere", () => {
     const offered = IGNITION_KINDS.filter(
       (kind) => "leads" in findingFor(engineWith(kind), row).options,
     );
     expect(offered).toEqual(["distributor", "pack", "hybrid"]);
-    const others = Object.keys(row.options).filter((option) => option !== "leads");
+    const others = Object.entries(row.options)
+      .filter(([option, { switching, fuelling }]) => {
+        const isOlder = switching === "contact-breaker" || fuelling === "carburettor";
+        return option !== "leads" && !isOlder;
+      })
+      .map(([option]) => option);
     for (const kind of ["rail", "coil-per-plug"] as const) {
       expect(Object.keys(findingFor(engineWith(kind), row).options)).toEqual(others);
     }

@@ -9,6 +9,7 @@ import {
   driveAdvice,
   type EngineProfile,
   type Finding,
+  hasDiagnosticPort,
   InputError,
   LIMP_HOME,
   profileById,
@@ -18,6 +19,7 @@ import { findingWith, waysTo } from "../../helper/drive-condition.ts";
 
 const four: EngineProfile = { cylinders: 4, ignition: "pack", firingOrder: [1, 3, 4, 2] };
 const six = profileById("demo.tern") as EngineProfile;
+const older = profileById("demo.lapwing") as EngineProfile;
 const lampOff: Finding = { finding: "lamp", answer: "off" };
 
 const levelOf = ({ level }: DriveAdvice) => level?.level;
@@ -29,11 +31,12 @@ const rankOf = (advice: DriveAdvice) =>
 describe("each rule", () => {
   it.each(DRIVE_RULES)(
     "$id holds on its own, in every way it can: $level",
-    ({ id, level, when }) => {
+    ({ id, level, when, fuelling }) => {
+      const engine = fuelling === "carburettor" ? older : four;
       const ways = waysTo(when);
       expect(ways.length).toBeGreaterThan(0);
       for (const way of ways) {
-        const advice = driveAdvice(four, way);
+        const advice = driveAdvice(engine, way);
         expect(rulesOf(advice), JSON.stringify(way)).toContain(id);
         expect(rankOf(advice)).toBeLessThanOrEqual(DRIVE_LEVELS.indexOf(level));
       }
@@ -225,6 +228,36 @@ describe("the lamp", () => {
   });
 });
 
+describe("a look round the car", () => {
+  const old = { ...four, ignition: "distributor", diagnosticPort: false } as const;
+  const smell = said("smell", ["petrol"]);
+  const nothing = said("alarm", []);
+
+  it("is asked for where no lamp could warn", () => {
+    expect(driveAdvice(old, []).ask).toBe("alarm");
+    expect(driveAdvice(old, [nothing]).ask).toBeUndefined();
+  });
+
+  it("is asked for once it smells of petrol, and until then the engine rests", () => {
+    expect(driveAdvice(four, [smell, lampOff])).toMatchObject({ ask: "alarm", rests: true });
+    const looked = driveAdvice(four, [smell, lampOff, nothing]);
+    expect([levelOf(looked), looked.rests, looked.ask]).toEqual([
+      "do-not-drive",
+      undefined,
+      undefined,
+    ]);
+    const seen = driveAdvice(four, [smell, said("alarm", ["fuel-seen"])]);
+    expect([levelOf(seen), seen.rests]).toEqual(["stop-now", true]);
+  });
+});
+
+describe("a cylinder that feels dead", () => {
+  it("is driven gently at most", () => {
+    const advice = driveAdvice(four, [lampOff, said("complaint.dead-cylinders", "one")]);
+    expect(levelOf(advice)).toBe("drive-gently");
+  });
+});
+
 describe("advice", () => {
   it("tells all that hold, the most cautious first, with everything never to do", () => {
     const advice = driveAdvice(four, [
@@ -364,14 +397,17 @@ describe("for any findings", () => {
     );
   });
 
-  it("the most cautious rule decides, and the answer asks for the lamp only when it must", () => {
+  it("the most cautious rule decides, and the answer asks for a look only when it must", () => {
     fc.assert(
       fc.property(withFindings, ({ engine, findings }) => {
         const advice = driveAdvice(engine, findings);
         const ranks = advice.rules.map(({ level }) => DRIVE_LEVELS.indexOf(level));
         expect(rankOf(advice)).toBe(Math.min(DRIVE_LEVELS.length, ...ranks));
-        const isLampKnown = findings.some(({ finding }) => finding === "lamp");
-        expect(advice.ask === "lamp").toBe(!isLampKnown && levelOf(advice) !== "stop-now");
+        const isOpen = (id: string): boolean => !findings.some(({ finding }) => finding === id);
+        const smells = advice.rules.some(({ id }) => id === "drive.petrol-smell");
+        const looks = ["alarm", ...(hasDiagnosticPort(engine) ? ["lamp"] : [])];
+        const asked = (smells ? looks : looks.slice(-1)).find(isOpen);
+        expect(advice.ask).toBe(levelOf(advice) === "stop-now" ? undefined : asked);
       }),
       { seed: 627, numRuns: 200 },
     );

@@ -39,7 +39,7 @@ describe("putBackList", () => {
         "plug.by-hand plug.torque plug.gap well.clean head.bolt boot.spring boot.home coil.bolt lead.order",
         "connector.click connector.lock intake.hose injector.seal fuel.leak-check ground.tight",
         "belt.mark coolant.level oil.level tools.counted battery.back codes.clear first-start",
-        "fuel.back cap.closed cover.bolt distributor.cap sensor.seat wheel.bolt",
+        "fuel.back cap.closed cover.bolt distributor.cap sensor.seat wheel.bolt breaker.gap timing.base",
       ]
         .join(" ")
         .split(" ")

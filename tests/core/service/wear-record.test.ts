@@ -179,6 +179,14 @@ describe("a plug that stands apart", () => {
     expect(patternsOf(six, [1.4, 0.6, 1.0, 1.02, 1.0, 1.0])).toEqual(["several-off"]);
   });
 
+  it("takes its companion with it, which alone would hardly stand apart", () => {
+    // 0.6745 · 0.15 / 0.038 = 2.7 for the one, 3.6 for the other
+    expect(patternsOf(six, [1.32, 1.52, 1.3, 1.32, 1.47, 1.27])).toEqual(["pair-wide"]);
+    expect(patternsOf(six, [1.32, 1.52, 1.3, 1.32, 1.38, 1.27])).toEqual(["one-wide"]);
+    const ownCoils: EngineProfile = { ...six, ignition: "coil-per-plug" };
+    expect(patternsOf(ownCoils, [1.32, 1.52, 1.3, 1.32, 1.47, 1.27])).toEqual(["one-wide"]);
+  });
+
   it("is the double coil's doing where every pair has a wide and a narrow one", () => {
     expect(patternsOf(four, [1.2, 1.05, 1.2, 1.05])).toEqual(["alternating"]);
     expect(patternsOf(six, [1.3, 1.3, 1.1, 1.1, 1.1, 1.3])).toEqual(["alternating"]);

@@ -9,10 +9,17 @@ export interface CheckOutcome {
   /** The answers that make it; empty for "anything else". */
   readonly answers: readonly Finding[];
   readonly probability: number;
-  /** Who would then lead, with its probability; left out where the engine then runs right and is to be proven. */
+  /**
+   * The part that would then lead, with the probability that it failed in whatever way; left out where the engine
+   * then runs right and is to be proven. Of parts that differ in nothing but their cylinder, the first.
+   */
   readonly leader?: {
+    /** As in `Ranking.components`. */
+    readonly component: string;
+    /** Its likeliest way of failing, and where. */
     readonly fault: string;
     readonly place: string;
+    /** The part with those alike, or the fault where it is the only way. */
     readonly name: string;
     readonly probability: number;
   };

@@ -3,7 +3,9 @@ import { answeredOf, questionKey } from "../compile/answered.ts";
 import { fits } from "../compile/fits.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { CylinderName } from "../engine/profile.ts";
+import { servedBy } from "../engine/served-by.ts";
 import type { Finding } from "../knowledge/answer.ts";
+import { EXCHANGE, exchangesFirst, isExchange } from "../knowledge/exchange.ts";
 import type { CheckRow, FindingRow } from "../knowledge/schema.ts";
 import { randomSet } from "../model/diagnosis-model.ts";
 import { type Look, type Outcome, outcomesOf } from "./look.ts";
@@ -35,6 +37,9 @@ export function checksHere(
   if (!first) return [];
   const { engine } = first;
   const suspects = suspectsOf(prospect);
+  const misses = missesOf(prospect);
+  const isMissing = (c: number): boolean => (misses[c] as number) > EXCHANGE.leastMisses;
+  const rowOf = (id: string): FindingRow | undefined => prospect.knowledge.findings.get(id);
   const known = new Set(
     answeredOf(engine, findings, prospect.knowledge).map(({ row, cylinder }) =>
       questionKey(engine, row, cylinder),
@@ -45,14 +50,23 @@ export function checksHere(
     if (putOff.includes(row.id)) return [];
     if (!fits(engine, row)) return [];
     const asked = row.yields
-      .flatMap((id) => prospect.knowledge.findings.get(id) ?? [])
+      .flatMap((id) => rowOf(id) ?? [])
       .filter((finding) => fits(engine, finding));
-    const here = placesOf(engine, asked, suspects).flatMap((cylinders): readonly CheckLooks[] => {
-      const looks = looksAt(engine, asked, cylinders).filter(({ key }) => !known.has(key));
+    const at = exchangesFirst(row, rowOf) ? suspects.filter(isMissing) : suspects;
+    const places = row.everyCylinder ? [at] : placesOf(engine, asked, at);
+    const here = places.flatMap((cylinders): readonly CheckLooks[] => {
+      const looks = looksAt(engine, asked, cylinders).filter(
+        (look) => !known.has(look.key) && (!isExchange(look.row) || isAt(engine, look, isMissing)),
+      );
       return looks.length === 0 ? [] : [{ row, cylinders, looks: looks.map(outcomesOnce) }];
     });
     return here.filter((each, i) => !here.slice(0, i).some((before) => tellsAlike(before, each)));
   });
+}
+
+/** Whether one of the cylinders that a look is about is such. */
+function isAt(engine: Engine, { row, cylinder }: Look, isSuch: (c: number) => boolean): boolean {
+  return servedBy(engine, row.scope, cylinder).some(isSuch);
 }
 
 /** One place is as good as another: a connector that feeds all, or two coils of which nothing is known. */
@@ -103,6 +117,26 @@ function remembered(prospect: Prospect): (asked: AskedLook) => LookHere {
   };
 }
 
+/** By cylinder: the chance that it misses steadily. */
+function missesOf({ outlooks, chance }: Prospect): Float64Array {
+  const cylinders = outlooks[0]?.engine.names.length ?? 0;
+  const misses = new Float64Array(cylinders);
+  for (const { states, start } of outlooks) {
+    states.forEach(({ set }, i) => {
+      for (let c = 0; c < cylinders; c++) {
+        if (!isInSet(set, c, cylinders)) continue;
+        misses[c] = (misses[c] as number) + (chance[start + i] as number);
+      }
+    });
+  }
+  return misses;
+}
+
+/** Strokes lost at random single out no cylinder. */
+function isInSet(set: number, c: number, cylinders: number): boolean {
+  return set < randomSet(cylinders) && ((set >> c) & 1) === 1;
+}
+
 /** Cylinders, the most suspected first: a fault sits there, or they miss. */
 function suspectsOf({ outlooks, chance }: Prospect): readonly number[] {
   const cylinders = outlooks[0]?.engine.names.length ?? 0;
@@ -113,8 +147,8 @@ function suspectsOf({ outlooks, chance }: Prospect): readonly number[] {
       for (let c = 0; c < cylinders; c++) {
         // A fault of the whole engine singles out no cylinder.
         const isThere = at.length < cylinders && at.includes(c);
-        const isMissing = set < randomSet(cylinders) && ((set >> c) & 1) === 1;
-        if (isThere || isMissing) mass[c] = (mass[c] as number) + (chance[start + i] as number);
+        if (isThere || isInSet(set, c, cylinders))
+          mass[c] = (mass[c] as number) + (chance[start + i] as number);
       }
     });
   }
@@ -122,8 +156,8 @@ function suspectsOf({ outlooks, chance }: Prospect): readonly number[] {
 }
 
 /**
- * Where a check is made: nowhere in particular, or at the most suspected cylinders, each with those that
- * share its coil, since one is judged by its companion.
+ * Where a check is made: nowhere in particular, or at the most suspected cylinders, each with those of them that
+ * share its coil, since one is judged by its companion. `suspects`: the most suspected first.
  */
 function placesOf(
   engine: Engine,
@@ -135,7 +169,8 @@ function placesOf(
   const found = new Map<string, readonly number[]>();
   for (const suspect of suspects) {
     const coil = engine.groups[engine.groupOf[suspect] ?? 0] ?? [];
-    const mates = engine.groups.length > 1 ? coil.filter((c) => c !== suspect) : [];
+    const mates =
+      engine.groups.length > 1 ? coil.filter((c) => c !== suspect && suspects.includes(c)) : [];
     const cylinders = [suspect, ...mates];
     const key = [...cylinders].sort((a, b) => a - b).join(" ");
     if (!found.has(key)) found.set(key, cylinders);

@@ -52,8 +52,9 @@ export function next(
   const { repairs = [], atHand = {}, open = [], putOff = [], units, isEnough } = options;
   const prospect = prospectFor(profile, findings, options);
   const known = soFar(prospect, findings, repairs);
-  const level = driveAdvice(profile, findings).level?.level;
-  const offer = offerOf(prospect, { ...known, findings, atHand, open, putOff, level });
+  const driving = driveAdvice(profile, findings);
+  const level = driving.level?.level;
+  const offer = offerOf(prospect, { ...known, findings, atHand, open, putOff, driving });
   const plan = nextStep(offer.problem, undefined, {
     maxWork: options.maxWork ?? MAX_WORK,
     prefer: (check) => hazardOf(offer, check),

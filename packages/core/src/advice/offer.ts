@@ -2,8 +2,9 @@
 import type { AtHand, Finding } from "../knowledge/answer.ts";
 import { TRIAL_MINUTES } from "../knowledge/at-hand.ts";
 import { ENGINE_RUNS, runsEngine, turnsEngine } from "../knowledge/engine-runs.ts";
-import type { CheckRow, DriveLevel, RepairRow } from "../knowledge/schema.ts";
+import type { CheckRow, RepairRow } from "../knowledge/schema.ts";
 import type { PlanProblem } from "../planning/problem.ts";
+import type { DriveAdvice } from "../service/drive.ts";
 import { type Openings, openingsOf } from "./access.ts";
 import type { Withheld } from "./advice.ts";
 import { callMinutes, inMinutes, priceOf, refusal } from "./at-hand.ts";
@@ -37,6 +38,8 @@ const LEAST_BITS = 0.005;
 /** Withheld steps that are told. */
 const WITHHELD_TOLD = 6;
 
+export type Driving = Pick<DriveAdvice, "level" | "rests">;
+
 export interface Situation extends SoFar {
   readonly findings: readonly Finding[];
   readonly atHand: AtHand;
@@ -44,12 +47,12 @@ export interface Situation extends SoFar {
   readonly open: readonly string[];
   /** Ids of checks that are not offered. */
   readonly putOff: readonly string[];
-  /** What the rules say of driving, where they say anything. */
-  readonly level: DriveLevel | undefined;
+  /** What the rules say of driving, and of turning the engine. */
+  readonly driving: Driving;
 }
 
 export function offerOf(prospect: Prospect, situation: Situation): Offer {
-  const { engine, findings, repairs: done, atHand, open, putOff, level } = situation;
+  const { engine, findings, repairs: done, atHand, open, putOff, driving } = situation;
   const openings = openingsOf(engine, prospect.knowledge, open);
   const all = engine.names.map((_, c) => c);
   const looked = checksHere(prospect, findings, putOff).map((here) => ({
@@ -64,7 +67,7 @@ export function offerOf(prospect: Prospect, situation: Situation): Offer {
   const partThere = withPartThere(situation);
   const why = (step: Step): Withheld["why"] | undefined => {
     const needs = partThere.has(step.row.id) ? { ...step.row, parts: "none" as const } : step.row;
-    const rests = "yields" in step.row && mustRest(step.row, level);
+    const rests = "yields" in step.row && mustRest(step.row, driving);
     return refusal(atHand, { ...needs, minutes: minutesOf(step) }) ?? (rests ? "rest" : undefined);
   };
   const weighed = [...looked.filter((check) => why(check) === undefined)]
@@ -73,7 +76,7 @@ export function offerOf(prospect: Prospect, situation: Situation): Offer {
     .map((check) => ({
       ...together(prospect, check),
       access: check.access,
-      cautions: cautionsOf(check.row, level),
+      cautions: cautionsOf(check.row, driving),
     }))
     .filter(({ tellsBits }) => tellsBits >= LEAST_BITS);
   const possible = repairs.filter((repair) => why(repair) === undefined);
@@ -104,13 +107,13 @@ export function offerOf(prospect: Prospect, situation: Situation): Offer {
 }
 
 /** True of a check that turns the engine, where the advice on driving says that it must stay off. */
-export function mustRest(row: CheckRow, level: DriveLevel | undefined): boolean {
-  return level !== undefined && ENGINE_RUNS.barred.includes(level) && turnsEngine(row);
+export function mustRest(row: CheckRow, { rests }: Driving): boolean {
+  return rests === true && turnsEngine(row);
 }
 
 /** Ids of the cautions of a check, with the one that the advice on driving adds. */
-export function cautionsOf(row: CheckRow, level: DriveLevel | undefined): readonly string[] {
-  const isShort = level !== undefined && ENGINE_RUNS.short.includes(level);
+export function cautionsOf(row: CheckRow, { level }: Driving): readonly string[] {
+  const isShort = level !== undefined && ENGINE_RUNS.short.includes(level.level);
   return isShort && runsEngine(row) ? [ENGINE_RUNS.shortCaution, ...row.cautions] : row.cautions;
 }
 

@@ -81,21 +81,30 @@ export function prospectOf(
   return { outlooks, chance: Float64Array.from(chance), knowledge };
 }
 
-/** By fault and place, as `fault@place`: probability that it is present. */
+/** A fault at its place on one of the engines, or the first of several that count as one. */
+export interface Present {
+  readonly instance: Instance;
+  readonly engine: Engine;
+  readonly probability: number;
+}
+
+/** By key, such as `fault@place`: probability that it is present; two of one key count once. */
 export function presentIn(
   { outlooks }: Prospect,
   chance: Float64Array,
-  key: (instance: Instance) => string,
-): ReadonlyMap<string, { readonly instance: Instance; readonly probability: number }> {
-  const found = new Map<string, { instance: Instance; probability: number }>();
-  for (const { instances, states, start } of outlooks) {
+  keyOf: (instance: Instance, engine: Engine) => string,
+): ReadonlyMap<string, Present> {
+  const found = new Map<string, Present>();
+  for (const { instances, states, start, engine } of outlooks) {
+    const keys = instances.map((instance) => keyOf(instance, engine));
     states.forEach(({ faults }, i) => {
-      for (const fault of faults) {
-        const instance = instances[fault] as Instance;
-        const name = key(instance);
-        const before = found.get(name)?.probability ?? 0;
-        found.set(name, { instance, probability: before + (chance[start + i] as number) });
-      }
+      faults.forEach((fault, k) => {
+        const key = keys[fault] as string;
+        if (faults.slice(0, k).some((before) => keys[before] === key)) return;
+        const before = found.get(key) ?? { instance: instances[fault] as Instance, engine };
+        const sofar = found.get(key)?.probability ?? 0;
+        found.set(key, { ...before, probability: sofar + (chance[start + i] as number) });
+      });
     });
   }
   return found;

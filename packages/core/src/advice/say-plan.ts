@@ -1,5 +1,4 @@
 // A plan in terms of this engine: which check at which cylinder, what each outcome would mean.
-import { instanceKey } from "../compile/prior.ts";
 import { nameAt } from "../engine/cylinder-name.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import type { AtHand } from "../knowledge/answer.ts";
@@ -13,10 +12,11 @@ import { putBackAfter, type ShopUnits } from "../service/put-back.ts";
 import type { Opening } from "./access.ts";
 import type { CheckOutcome, Next, NextCheck, NextRepair, NextStep } from "./advice.ts";
 import { hourRateOf, priceOf } from "./at-hand.ts";
+import { leadIn } from "./lead.ts";
 import type { Outcome } from "./look.ts";
 import type { Trial } from "./made.ts";
 import type { Offer } from "./offer.ts";
-import { type Prospect, presentIn } from "./outlook.ts";
+import type { Prospect } from "./outlook.ts";
 import { type RepairPlace, repairAt } from "./repair.ts";
 
 /** Checks and repairs that are told. */
@@ -184,20 +184,8 @@ function sayOutcome(prospect: Prospect, outcome: Outcome, probability: number): 
   if (probability <= 0) return { answers, probability: 0 };
   if (saysCured(answers)) return { answers, probability };
   const after = prospect.chance.map((before, s) => (before * (chance[s] as number)) / probability);
-  const present = [...presentIn(prospect, after, instanceKey).values()];
-  const [leader] = present.sort((a, b) => b.probability - a.probability);
-  if (!leader) return { answers, probability };
-  const { fault, place } = leader.instance;
-  return {
-    answers,
-    probability,
-    leader: {
-      fault: fault.id,
-      place: place.id,
-      name: nameAt(fault.name, namesOf(prospect, place.cylinders), allNames(prospect).length),
-      probability: leader.probability,
-    },
-  };
+  const leader = leadIn(prospect, after);
+  return { answers, probability, ...(leader ? { leader } : {}) };
 }
 
 /** Where a repair is done; nowhere in particular when it is of the whole engine. */

@@ -173,7 +173,8 @@ function componentsOf(
   return { of, keys: [...numbers.keys()] };
 }
 
-function componentKey(engine: Engine, { fault, place }: Instance): string {
+/** How the part in which a fault sits is named in a ranking: `coil 2+5`, `fuel pump engine`. */
+export function componentKey(engine: Engine, { fault, place }: Instance): string {
   const isWhole = fault.part.at === "engine" || fault.part.at === "set";
   const cylinders = partCylinders(engine, fault, place.cylinders);
   const where = isWhole ? "engine" : cylinders.map((c) => engine.names[c]).join("+");

@@ -4,6 +4,7 @@ import { type Place, places } from "../engine/place.ts";
 import type { IgnitionKind } from "../engine/profile.ts";
 import type { Knowledge } from "../knowledge/knowledge.ts";
 import type { FaultRow, RiskRow } from "../knowledge/schema.ts";
+import { suitsEngine } from "../knowledge/suits.ts";
 import type { Answered } from "./answered.ts";
 import { type Pattern, patternOf } from "./pattern.ts";
 
@@ -29,7 +30,7 @@ const LEAST_RISK = 0.05;
 export function instancesOf(engine: Engine, knowledge: Knowledge): readonly Instance[] {
   return knowledge.faults.flatMap((fault) => {
     const share = shareOf(fault, engine.ignition);
-    if (share === 0) return [];
+    if (share === 0 || !suitsEngine(engine.profile, fault)) return [];
     const at = places(engine, fault.at);
     return at.map((place) => ({
       fault,

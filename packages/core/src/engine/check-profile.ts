@@ -1,5 +1,6 @@
 // Is what a user wrote of an engine sound? Finds everything wrong at once and says how to mend it.
 import { InputError, type Problem } from "../units/problem.ts";
+import { checkBuild } from "./check-build.ts";
 import { checkCovers } from "./check-cover.ts";
 import { checkBanks, checkIntervals, checkNeighbours, checkOrder } from "./check-cylinder.ts";
 import { checkFigures } from "./check-figures.ts";
@@ -20,7 +21,7 @@ export const MAX_CYLINDERS = 16;
 export function checkProfile(profile: EngineProfile): readonly Problem[] {
   const shape = checkShape(profile);
   if (shape.length > 0) return shape;
-  const counted = [...checkCount(profile), ...checkKind(profile)];
+  const counted = [...checkCount(profile), ...checkKind(profile), ...checkBuild(profile)];
   const rest = [...checkTolerance(profile), ...checkFigures(profile.figures)];
   // Without a believable count or kind every cylinder would look wrong.
   if (counted.length > 0) return [...counted, ...rest];

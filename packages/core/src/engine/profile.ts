@@ -16,6 +16,24 @@ export type IgnitionKind = "distributor" | "pack" | "rail" | "hybrid" | "coil-pe
 
 export const IGNITION_KINDS = ["distributor", "pack", "rail", "hybrid", "coil-per-plug"] as const;
 
+/** What cuts the current of the coil: electronics, or the contact breaker in the distributor with its condenser. */
+export const SWITCHINGS = ["electronic", "contact-breaker"] as const;
+
+export type Switching = (typeof SWITCHINGS)[number];
+
+/** How petrol gets into the air. */
+export const FUELLINGS = ["injection", "carburettor"] as const;
+
+export type Fuelling = (typeof FUELLINGS)[number];
+
+/** How an engine is built beside its ignition kind; what is left out is as on most engines. */
+export interface Build {
+  /** Electronic unless given; a contact breaker sits in a distributor. */
+  readonly switching?: Switching;
+  /** Injection unless given; a carburettor is known here with a distributor only. */
+  readonly fuelling?: Fuelling;
+}
+
 export type Layout = "inline" | "v" | "flat";
 
 /** Lowest and highest value that the service manual allows. */
@@ -55,7 +73,7 @@ export interface CoverProfile {
 }
 
 /** An engine as its user knows it. Only the cylinder count and the ignition kind must be known. */
-export interface EngineProfile {
+export interface EngineProfile extends Build {
   readonly id?: string;
   readonly name?: string;
   /** True for demo engines: nothing about them is real. */
@@ -80,7 +98,10 @@ export interface EngineProfile {
   readonly connectors?: readonly ConnectorProfile[];
   readonly covers?: readonly CoverProfile[];
   readonly fuel?: "petrol" | "petrol-and-gas" | "alcohol-blend";
-  /** False for an engine without on-board diagnosis: no codes, counts or live data can be read. */
+  /**
+   * False for an engine without on-board diagnosis: no codes, counts or live data can be read. With a contact
+   * breaker or a carburettor there is none.
+   */
   readonly diagnosticPort?: boolean;
   readonly figures?: Figures;
 }

@@ -16,7 +16,7 @@ import { type PosteriorOptions, posterior } from "../inference/posterior.ts";
 import { priorTotal } from "../inference/prior-total.ts";
 import type { Finding, RepairDone } from "../knowledge/answer.ts";
 import { KNOWLEDGE, type Knowledge } from "../knowledge/knowledge.ts";
-import type { CheckRow, FaultRow } from "../knowledge/schema.ts";
+import type { CheckRow } from "../knowledge/schema.ts";
 import { InputError } from "../units/problem.ts";
 import { cautionsOf } from "./caution.ts";
 import { putRight, suspectedParts } from "./company.ts";
@@ -154,18 +154,15 @@ function rankedFault(
     about: fault.about,
     component: compiled.componentKeys[compiled.model.component[number] as number] ?? "",
     mend: fault.mend,
-    firstCheck: firstCheckOn(engine, fault, checks),
+    firstCheck: firstCheckOn(engine, fault.firstCheck, checks),
   };
 }
 
-/** The check that looks at a fault first, or what is made instead where it needs a diagnostic port. */
-function firstCheckOn(
-  engine: Engine,
-  { firstCheck }: FaultRow,
-  checks: readonly CheckRow[],
-): string {
-  const row = checks.find(({ id }) => id === firstCheck);
-  return row && !fits(engine, row) ? (row.withoutPort ?? firstCheck) : firstCheck;
+/** The check that looks at a fault first, or what is made instead where the engine has nothing for it. */
+function firstCheckOn(engine: Engine, check: string, checks: readonly CheckRow[]): string {
+  const row = checks.find(({ id }) => id === check);
+  const instead = row && !fits(engine, row) ? row.instead : undefined;
+  return instead === undefined ? check : firstCheckOn(engine, instead, checks);
 }
 
 function ordersOf(parts: readonly Part[]): readonly OrderCandidate[] | undefined {

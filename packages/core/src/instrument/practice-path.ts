@@ -21,10 +21,10 @@ import {
 } from "./practice.ts";
 import { questionsOf } from "./simulated-look.ts";
 import { adviceFor } from "./simulated-rule.ts";
-import { checked, cureChance, doneOf, type Visit } from "./simulated-visit.ts";
+import { checked, cureChance, doneOf, repairedInVain, type Visit } from "./simulated-visit.ts";
 import { checkStep, repairStep } from "./visit-step.ts";
 
-/** A check with what it showed, or a look at the ranking, and how probable the true fault was held after it. */
+/** A step, and how probable the true fault was held after it; a repair after which it runs right leaves nothing to ask. */
 export type PathStep =
   | (PracticeStep & {
       readonly kind: "check";
@@ -32,6 +32,7 @@ export type PathStep =
       readonly shows: readonly Finding[];
       readonly belief: number;
     })
+  | (PathRepair & { readonly kind: "repair"; readonly belief?: number })
   | { readonly kind: "peek"; readonly belief: number };
 
 /** A repair, and the chance that it cures what was hidden, 0 where it does not reach it. */
@@ -42,16 +43,16 @@ export interface PathRepair extends PracticeStep {
 /** Why it was handed over: hardly anything that can be done would mend it, or to go on costs more than that. */
 export type HandedOver = "little-mends" | "costs-more";
 
-/** One way from the story to the first repair. */
+/**
+ * One way from the story on: until it runs right, or is handed to somebody else, or, of a learner, to the repair
+ * that was chosen, after which it may miss as before.
+ */
 export interface Path {
   readonly steps: readonly PathStep[];
   readonly checkMinutes: number;
-  /** The first; left out where it was handed to somebody else. */
-  readonly repair?: PathRepair;
-  /** In its place there. */
-  readonly handed?: HandedOver;
-  /** Of checks and repair. */
+  /** Of all checks and repairs. */
   readonly minutes: number;
+  readonly end: "runs" | "misses" | HandedOver;
 }
 
 /** What one did where the ways part, and what the planner thought of it there. */
@@ -63,10 +64,12 @@ export type PartingStep =
   | (PracticeStep & { readonly kind: "check"; readonly worthMinutes?: number })
   /** `hoped`: the chance that it cures, as far as was known; left out where that was next to none. */
   | (PracticeStep & { readonly kind: "repair"; readonly hoped?: number })
-  | { readonly kind: "call"; readonly why: HandedOver };
+  | { readonly kind: "call"; readonly why: HandedOver }
+  /** The search ended before. */
+  | { readonly kind: "end" };
 
 export interface Parting {
-  /** So many checks were the same, in the same order. */
+  /** So many checks and repairs were the same, in the same order. */
   readonly together: number;
   readonly learner: PartingStep;
   readonly library: PartingStep;
@@ -87,7 +90,7 @@ export interface Comparison {
 
 /**
  * Lays the way of somebody who looked and then chose a repair beside that of the planner, which starts from the
- * same story and has the same at hand, up to its first repair. Throws an `InputError` when an act or the
+ * same story and has the same at hand, until the engine runs right or it is handed over. Throws an `InputError` when an act or the
  * repair cannot be on this engine.
  */
 export function comparePaths(
@@ -102,7 +105,7 @@ export function comparePaths(
   return {
     truth,
     mends: mendsOf(hidden).slice(0, MENDS_TOLD),
-    belief: beliefIn(hidden, start.findings),
+    belief: beliefIn(hidden, start),
     learner: learner.path,
     library: library.path,
     ...(parting ? { parting } : {}),
@@ -147,7 +150,7 @@ function learnersWay(hidden: HiddenFault, acts: readonly PracticeAct[], wanted: 
   let now = start;
   for (const act of acts) {
     if (act.kind === "peek") {
-      steps.push({ kind: "peek", belief: beliefIn(hidden, now.findings) });
+      steps.push({ kind: "peek", belief: beliefIn(hidden, now) });
       continue;
     }
     const { row, cylinders } = checkedAct(engine, act);
@@ -157,7 +160,9 @@ function learnersWay(hidden: HiddenFault, acts: readonly PracticeAct[], wanted: 
     steps.push(pathStep(hidden, check, now));
   }
   const repair = repairStep(now, repaired.row, repaired.at);
-  return { path: pathOf(hidden, steps, repair), taken: [...taken, repair] };
+  const { step, isCured } = repairedStep(hidden, now, repair);
+  const path = pathOf([...steps, step], isCured ? "runs" : "misses");
+  return { path, taken: [...taken, repair] };
 }
 
 interface LibrarysWay extends Way {
@@ -166,17 +171,24 @@ interface LibrarysWay extends Way {
 }
 
 function librarysWay(hidden: HiddenFault): LibrarysWay {
-  const taken: NextCheck[] = [];
+  const taken: (NextCheck | NextRepair)[] = [];
   const steps: PathStep[] = [];
   const said: Next[] = [];
   let now = hidden.start;
   for (;;) {
     const advice = adviceFor(now);
     const { step } = advice;
-    if (step.kind !== "check") {
-      const repair = step.kind === "repair" ? step : undefined;
-      const path = pathOf(hidden, steps, repair ?? whyHanded(advice));
-      return { path, taken: repair ? [...taken, repair] : taken, said: [...said, advice] };
+    if (step.kind === "call") {
+      return { path: pathOf(steps, whyHanded(advice)), taken, said: [...said, advice] };
+    }
+    if (step.kind === "repair") {
+      const repaired = repairedStep(hidden, now, step);
+      now = repaired.after;
+      said.push(advice);
+      taken.push(step);
+      steps.push(repaired.step);
+      if (repaired.isCured) return { path: pathOf(steps, "runs"), taken, said };
+      continue;
     }
     const after = checked(now, hidden.broken, step);
     if (after.findings.length === now.findings.length) {
@@ -190,13 +202,28 @@ function librarysWay(hidden: HiddenFault): LibrarysWay {
   }
 }
 
+/** No luck in it: a repair that cures more likely than not does, so that the same repair does the same on both ways. */
+const CURES_FROM = 0.5;
+
+/** A repair that was made, whether it is taken to have cured the engine, and what is known then. */
+function repairedStep(
+  hidden: HiddenFault,
+  now: Visit,
+  repair: NextRepair,
+): { readonly step: PathStep; readonly isCured: boolean; readonly after: Visit } {
+  const made = { kind: "repair", ...pathRepair(hidden, repair) } as const;
+  const after = repairedInVain(now, repair);
+  if (made.cures > CURES_FROM) return { step: made, isCured: true, after };
+  return { step: { ...made, belief: beliefIn(hidden, after) }, isCured: false, after };
+}
+
 function pathStep(hidden: HiddenFault, check: NextCheck, after: Visit): PathStep {
   const { engine } = hidden;
   return {
     kind: "check",
     ...stepOffered(engine, check),
     shows: shownBy(engine, after.findings, hereOf(engine, check)),
-    belief: beliefIn(hidden, after.findings),
+    belief: beliefIn(hidden, after),
   };
 }
 
@@ -204,21 +231,23 @@ function whyHanded({ mendable }: Next): HandedOver {
   return mendable < LEAST_MENDABLE ? "little-mends" : "costs-more";
 }
 
-function pathOf(
-  hidden: HiddenFault,
-  steps: readonly PathStep[],
-  repair: NextRepair | HandedOver,
-): Path {
-  const checkMinutes = steps.reduce((sum, s) => sum + (s.kind === "check" ? s.minutes : 0), 0);
-  if (typeof repair === "string")
-    return { steps, checkMinutes, handed: repair, minutes: checkMinutes };
-  const minutes = checkMinutes + repair.minutes;
-  return { steps, checkMinutes, repair: pathRepair(hidden, repair), minutes };
+function pathOf(steps: readonly PathStep[], end: Path["end"]): Path {
+  const minutesOf = (kinds: readonly PathStep["kind"][]): number =>
+    steps.reduce(
+      (sum, step) => sum + (step.kind !== "peek" && kinds.includes(step.kind) ? step.minutes : 0),
+      0,
+    );
+  return {
+    steps,
+    checkMinutes: minutesOf(["check"]),
+    minutes: minutesOf(["check", "repair"]),
+    end,
+  };
 }
 
 /** How probable the ranking holds the true fault, whatever else may be present. */
-function beliefIn({ engine, truth }: HiddenFault, findings: readonly Finding[]): number {
-  const { ranking } = rank(engine.profile, findings, { hypotheses: 0 });
+function beliefIn({ engine, truth }: HiddenFault, { findings, repairs }: Visit): number {
+  const { ranking } = rank(engine.profile, findings, { hypotheses: 0, repairs });
   const own = ranking.find(({ fault, place }) => fault === truth.fault && place === truth.place);
   return own?.probability ?? 0;
 }
@@ -235,16 +264,15 @@ function partingOf(
   const together = Array.from({ length: longest }, (_, i) => i).find((i) => !isSame(i));
   if (together === undefined) return undefined;
   const advice = said[together] as Next;
-  const told = (of: NextCheck | NextRepair | undefined): PartingStep => weighed(engine, of, advice);
-  return { together, learner: told(learner[together]), library: told(library[together]) };
+  const [own, other] = [learner[together], library[together]];
+  return {
+    together,
+    learner: own ? weighed(engine, own, advice) : { kind: "end" },
+    library: other ? weighed(engine, other, advice) : { kind: "call", why: whyHanded(advice) },
+  };
 }
 
-function weighed(
-  engine: Engine,
-  of: NextCheck | NextRepair | undefined,
-  advice: Next,
-): PartingStep {
-  if (!of) return { kind: "call", why: whyHanded(advice) };
+function weighed(engine: Engine, of: NextCheck | NextRepair, advice: Next): PartingStep {
   const { step, checks, repairs } = advice;
   const isIt = (each: NextCheck | NextRepair): boolean => keyOf(engine, each) === keyOf(engine, of);
   const own = step.kind !== "call" && isIt(step) ? step : [...checks, ...repairs].find(isIt);

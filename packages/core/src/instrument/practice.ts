@@ -122,7 +122,7 @@ export function shownBy(
 
 function checksOffered(now: Visit): readonly PracticeOffer[] {
   const { engine, findings } = now;
-  const level = driveAdvice(engine.profile, findings).level?.level;
+  const driving = driveAdvice(engine.profile, findings);
   return KNOWLEDGE.checks
     .filter((row) => fits(engine, row))
     .map((row) => ({
@@ -130,8 +130,8 @@ function checksOffered(now: Visit): readonly PracticeOffer[] {
       name: row.name,
       tool: row.tool,
       places: placesOfCheck(engine, row).map((at) => stepOffered(engine, checkStep(now, row, at))),
-      cautions: cautionsOf(row, level),
-      mustRest: mustRest(row, level),
+      cautions: cautionsOf(row, driving),
+      mustRest: mustRest(row, driving),
     }));
 }
 
@@ -178,8 +178,9 @@ function looksTogether({ names, groups }: Engine): readonly (readonly number[])[
   return groups.map((group) => [...group].sort((a, b) => a - b)).sort(([a = 0], [b = 0]) => a - b);
 }
 
-/** Where a check can be made: nowhere in particular, or coil by coil; where two places are one, once. */
+/** Where a check can be made: nowhere in particular, everywhere, or coil by coil; where two places are one, once. */
 function placesOfCheck(engine: Engine, row: CheckRow): readonly (readonly number[])[] {
+  if (row.everyCylinder) return [engine.names.map((_, c) => c)];
   const nowhere = questionsOf(engine, row, []);
   const all = looksTogether(engine).map((cylinders) => {
     return { cylinders, questions: questionsOf(engine, row, cylinders) };
@@ -223,7 +224,8 @@ export function checkedAct(
     );
   }
   const [first = [], ...more] = placesOfCheck(engine, row);
-  if (first.length === 0 || (more.length === 0 && cylinder === undefined)) {
+  const isOnce = first.length === 0 || row.everyCylinder === true;
+  if (isOnce || (more.length === 0 && cylinder === undefined)) {
     return { row, cylinders: first };
   }
   const names = engine.names.map(String);

@@ -2,7 +2,9 @@
 import { answeredOf, questionKey } from "../compile/answered.ts";
 import { fits } from "../compile/fits.ts";
 import type { Engine } from "../engine/engine.ts";
+import { servedBy } from "../engine/served-by.ts";
 import type { Finding } from "../knowledge/answer.ts";
+import { isExchange } from "../knowledge/exchange.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import type { CheckRow } from "../knowledge/schema.ts";
 import type { SimulatedCase } from "../physics/simulate.ts";
@@ -55,6 +57,22 @@ export function answersByKey(
   );
 }
 
+/** A cylinder misses that loses this part of its strokes in some way of driving (our estimate); sound ones lose 0.2 %. */
+const MISSES = 0.05;
+
+/** False of an exchange where nothing misses: nothing could move, so nobody can say that it stayed. */
+export function isTelling(
+  engine: Engine,
+  { drive }: Pick<SimulatedCase, "drive">,
+  { finding, cylinder }: Pick<SimulatedQuestion, "finding" | "cylinder">,
+): boolean {
+  const row = KNOWLEDGE.findings.get(finding);
+  if (!row || cylinder === undefined || !isExchange(row)) return true;
+  return servedBy(engine, row.scope, engine.names[cylinder]).some((c) =>
+    Object.values(drive).some(({ share }) => (share[c] ?? 0) >= MISSES),
+  );
+}
+
 /** Answers to everything that a check yields at some cylinders and that is not known yet. */
 export function seenAt(
   engine: Engine,
@@ -63,7 +81,8 @@ export function seenAt(
 ): readonly Finding[] {
   const done = answersByKey(engine, known);
   return questionsOf(engine, row, cylinders).flatMap(({ finding, cylinder, key }) => {
-    const answer = done.has(key) ? undefined : broken.observeCheck(finding, cylinder);
+    const isSeen = !done.has(key) && isTelling(engine, broken, { finding, cylinder });
+    const answer = isSeen ? broken.observeCheck(finding, cylinder) : undefined;
     if (answer === undefined) return [];
     return [named(engine, { finding, answer, ...(cylinder === undefined ? {} : { cylinder }) })];
   });

@@ -8,6 +8,7 @@ import { places } from "../engine/place.ts";
 import type { CylinderName } from "../engine/profile.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
 import type { CheckRow, RepairRow } from "../knowledge/schema.ts";
+import { suitsEngine } from "../knowledge/suits.ts";
 import { missingCylinders } from "../service/missing-cylinder.ts";
 import type { Rule, Visit } from "./simulated-visit.ts";
 import { checkStep, repairStep } from "./visit-step.ts";
@@ -83,7 +84,7 @@ function fixedRepair(visit: Visit, ids: readonly string[]): NextRepair | undefin
   const { engine } = visit;
   const row = ids
     .map((id) => KNOWLEDGE.repairs.find((each) => each.id === id))
-    .find((each) => each && (!each.suits || each.suits.includes(engine.ignition)));
+    .find((each) => each && suitsEngine(engine.profile, each));
   if (!row) return undefined;
   const at = placeOfRepair(engine, row, { cylinder: suspect(visit) }) ?? places(engine, row.at)[0];
   if (!at) return undefined;

@@ -78,11 +78,7 @@ export function visit(
     tally.partsPrice += chosen.partsPrice;
     if (random.uniform() < cureChance(start.engine, broken, done)) return told(tally, true, start);
     if (chosen.partsPrice > 0) tally.boughtInVain++;
-    now = {
-      ...now,
-      open: openAfter(now, chosen),
-      repairs: [...now.repairs, { ...done, result: "same" }],
-    };
+    now = repairedInVain(now, chosen);
   }
   return told(tally, false, start);
 }
@@ -136,6 +132,12 @@ export function checked(now: Visit, broken: SimulatedCase, check: NextCheck): Vi
   const cylinders = check.cylinders.map((name) => engine.names.indexOf(name));
   const seen = row ? seenAt(engine, broken, { row, cylinders, known: findings }) : [];
   return { ...now, open: openAfter(now, check), findings: [...findings, ...seen] };
+}
+
+/** After a repair that changed nothing. */
+export function repairedInVain(now: Visit, repair: NextRepair): Visit {
+  const repairs = [...now.repairs, { ...doneOf(repair), result: "same" } as const];
+  return { ...now, open: openAfter(now, repair), repairs };
 }
 
 function openAfter({ open }: Visit, { opens }: VisitStep): readonly string[] {

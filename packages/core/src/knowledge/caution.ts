@@ -6,7 +6,7 @@ import type { CautionRow } from "./schema.ts";
 export const CAUTIONS = [
   {
     id: "blinking-lamp",
-    say: "A blinking lamp means that the catalyst is being ruined and may start a fire. Ease off now and stop where it is safe. If it blinks again at light throttle, do not drive on.",
+    say: "A blinking lamp means that the catalyst is being ruined and may start a fire. While it blinks: ease off, stop where it is safe, and do not drive on.",
     unless: { finding: "lamp", is: ["off"] },
   },
   {

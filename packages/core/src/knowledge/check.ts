@@ -4,6 +4,7 @@ import type { CAUTIONS } from "./caution.ts";
 import { ENGINE } from "./check/engine.ts";
 import { HAND_TOOL } from "./check/hand-tool.ts";
 import { INSTRUMENT } from "./check/instrument.ts";
+import { OLDER_CHECK } from "./check/older.ts";
 import { ROADSIDE } from "./check/roadside.ts";
 import { SPARK } from "./check/spark.ts";
 import { SWAP } from "./check/swap.ts";
@@ -11,7 +12,15 @@ import type { FindingId } from "./finding.ts";
 import type { PUT_BACK } from "./put-back.ts";
 import type { CheckRow } from "./schema.ts";
 
-const ALL = [...ROADSIDE, ...HAND_TOOL, ...SWAP, ...SPARK, ...INSTRUMENT, ...ENGINE] as const;
+const ALL = [
+  ...ROADSIDE,
+  ...HAND_TOOL,
+  ...SWAP,
+  ...SPARK,
+  ...INSTRUMENT,
+  ...ENGINE,
+  ...OLDER_CHECK,
+] as const;
 
 export type CheckId = (typeof ALL)[number]["id"];
 

@@ -213,6 +213,20 @@ export const COMPANY: readonly CompanyRow[] = [
     grounds: { basis: "common practice", confidence: "low" },
   },
   {
+    finding: "breaker.look",
+    option: "burnt",
+    parts: ["condenser", "coil"],
+    say: "Renew the contacts with it: burnt faces keep the coil from charging.",
+    grounds: { basis: "common practice", confidence: "low" },
+  },
+  {
+    finding: "breaker.look",
+    option: "arcing",
+    parts: ["contact breaker", "coil"],
+    say: "Renew the condenser with it: an arc burns new contacts within days.",
+    grounds: { basis: "common practice", confidence: "low" },
+  },
+  {
     finding: "supply",
     option: "feed",
     parts: ["coil", "coil driver", "ignition module"],

@@ -68,7 +68,7 @@ export const DRIVE_RULES: readonly DriveRuleRow[] = [
     id: "drive.stray-voltage",
     level: "stop-now",
     when: { finding: "electrics-wild", is: ["yes"] },
-    reason: "Ignition voltage escapes into the wiring. Driving on can destroy control units.",
+    reason: "Ignition voltage escapes into the wiring. Driving on can destroy electronics.",
     lifts:
       "The leak of voltage found and mended, or the gauges shown to have a fault of their own.",
     never: ["touch coils, cables or boots while it runs"],
@@ -191,11 +191,13 @@ export const DRIVE_RULES: readonly DriveRuleRow[] = [
       "Engine off and cool: no wet spot anywhere, and the smell comes from the tailpipe alone.",
     never: ["look for the leak with a flame or with the engine running"],
     cautions: ["fuel"],
+    restsUntil: "alarm",
     grounds: HABIT,
   },
   {
     id: "drive.injector-open",
     level: "do-not-drive",
+    fuelling: "injection",
     when: {
       any: [
         { finding: "smell", is: ["petrol-in-oil"] },
@@ -214,6 +216,22 @@ export const DRIVE_RULES: readonly DriveRuleRow[] = [
     never: ["start or crank it", "drive on the thinned oil"],
     cautions: ["no-cranking", "fuel"],
     grounds: PRACTICE,
+  },
+  {
+    id: "drive.carburettor-floods",
+    level: "do-not-drive",
+    fuelling: "carburettor",
+    when: {
+      any: [
+        { finding: "carburettor.look", is: ["dripping"] },
+        { finding: "smell", is: ["petrol-in-oil"] },
+      ],
+    },
+    reason: "Petrol that runs over can catch fire, thin the oil and lock the engine.",
+    lifts: "Carburettor and fuel pump found tight, and the oil changed where it smells of petrol.",
+    never: ["start or crank it", "drive on the thinned oil"],
+    cautions: ["fuel", "no-cranking"],
+    grounds: HABIT,
   },
   {
     id: "drive.timing",
@@ -274,7 +292,7 @@ export const DRIVE_RULES: readonly DriveRuleRow[] = [
     },
     reason:
       "It blinked, and it misses at light throttle too: no way of driving spares the catalyst.",
-    lifts: "It runs evenly at light throttle, and blinks only when pulling hard.",
+    lifts: "At light throttle it runs evenly, and the lamp does not blink.",
     never: ["wait for the lamp to calm down while driving on"],
     cautions: ["blinking-lamp"],
     grounds: HABIT,
@@ -388,6 +406,16 @@ export const DRIVE_RULES: readonly DriveRuleRow[] = [
     lifts: "Mended, and no count on a drive under the same conditions.",
     never: ["clear the codes before they are written down"],
     cautions: ["blinking-lamp"],
+    grounds: HABIT,
+  },
+  {
+    id: "drive.one-feels-dead",
+    level: "drive-gently",
+    when: { finding: "complaint.dead-cylinders", is: ["one"] },
+    reason: "A cylinder that does not fire sends its petrol unburnt into the exhaust.",
+    lifts: "A cancel test or the counts of a short idle show that every cylinder works.",
+    never: ["use full throttle"],
+    cautions: ["glowing-exhaust"],
     grounds: HABIT,
   },
   {

@@ -4,6 +4,7 @@ import { COMPLAINT } from "./finding/complaint.ts";
 import { HISTORY } from "./finding/history.ts";
 import { LAMP_AND_CODE } from "./finding/lamp-and-code.ts";
 import { MEASURED } from "./finding/measured.ts";
+import { OLDER } from "./finding/older.ts";
 import { PLUG } from "./finding/plug.ts";
 import { SENSE } from "./finding/sense.ts";
 import { TRIED } from "./finding/tried.ts";
@@ -18,6 +19,7 @@ const ALL = [
   ...MEASURED,
   ...BENCH,
   ...TRIED,
+  ...OLDER,
 ] as const;
 
 type Row = (typeof ALL)[number];

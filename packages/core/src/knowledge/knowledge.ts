@@ -6,6 +6,8 @@ import { COMPANY } from "./company.ts";
 import { AIR } from "./fault/air.ts";
 import { AIR_METERING } from "./fault/air-metering.ts";
 import { BOOT } from "./fault/boot.ts";
+import { BREAKER } from "./fault/breaker.ts";
+import { CARBURETTOR } from "./fault/carburettor.ts";
 import { COIL } from "./fault/coil.ts";
 import { DISTRIBUTOR } from "./fault/distributor.ts";
 import { FUEL } from "./fault/fuel.ts";
@@ -62,6 +64,9 @@ export const FAULTS: readonly FaultRow[] = [
   ...MECHANICAL,
   ...SENSING,
   ...NOT_MISFIRE,
+  // Last: the page fetches them only for an older engine.
+  ...BREAKER,
+  ...CARBURETTOR,
 ];
 
 export const KNOWLEDGE: Knowledge = {

@@ -20,6 +20,7 @@ export const PUT_BACK = [
     id: "injector.seal",
     say: "New seals on every injector that was out, oiled; press it home straight and refit its clip.",
     cautions: ["fuel", "fuel-pressure"],
+    fuelling: "injection",
     order: 20,
   },
   {
@@ -57,6 +58,7 @@ export const PUT_BACK = [
     id: "sensor.seat",
     say: "Turn each sensor that was out of the exhaust in by hand first, then tighten it to the manual's torque. Its wire touches nothing hot.",
     cautions: ["hot-parts"],
+    fuelling: "injection",
     order: 62,
   },
   {
@@ -75,6 +77,13 @@ export const PUT_BACK = [
     say: "Press every boot or cable fully onto its plug. It grips, and all sit at the same height.",
     cautions: ["high-voltage"],
     order: 80,
+  },
+  {
+    id: "breaker.gap",
+    say: "Smear the cam thinly with its grease. Set the contact gap by the manual, with the heel on the top of a cam, before the cap goes on.",
+    suits: ["distributor"],
+    cautions: ["high-voltage"],
+    order: 83,
   },
   {
     id: "distributor.cap",
@@ -123,6 +132,8 @@ export const PUT_BACK = [
   {
     id: "fuel.back",
     say: "Undo what cut fuel or spark: fuses and relays back in their own places, every injector plug and coil plug home until it clicks.",
+    carburettor:
+      "Undo what cut fuel or spark: fuses back in their own places, every fuel hose on and clamped, every wire of coil and distributor on.",
     cautions: ["fuel"],
     order: 145,
   },
@@ -164,18 +175,34 @@ export const PUT_BACK = [
   {
     id: "fuel.leak-check",
     say: "Ignition on for a few seconds, twice, without starting. Then look and smell along every fuel joint: dry, or do not start.",
+    carburettor:
+      "Coil lead off and grounded, crank for some seconds to fill the carburettor. Then look and smell along every fuel joint: dry, or do not start. Lead on again.",
     cautions: ["fuel", "fuel-pressure"],
     order: 190,
   },
   {
     id: "codes.clear",
     say: "Write down all codes, counts and the freeze frame, then clear them once. Only what comes back counts.",
+    lacking: {
+      tool: "code reader",
+      say: "No code reader at hand: leave the battery on, and have the codes read and cleared before one of them is believed.",
+    },
+    throughPort: true,
     order: 200,
   },
   {
     id: "first-start",
     say: "Start it in the open. It may idle roughly for some minutes while it learns anew. A blinking lamp, a knock or a smell of petrol: off at once.",
+    carburettor:
+      "Start it in the open, the air filter on. A knock, or a smell of petrol: off at once.",
     cautions: ["exhaust-gas", "moving-parts", "hot-parts"],
     order: 210,
+  },
+  {
+    id: "timing.base",
+    say: "Engine warm: first read the dwell, then set the base timing, both by the manual and in this order. Each change of the dwell moves the timing.",
+    suits: ["distributor"],
+    cautions: ["high-voltage", "moving-parts", "exhaust-gas"],
+    order: 220,
   },
 ] as const satisfies readonly PutBackRow[];

@@ -11,6 +11,7 @@ import { INJECTOR_REPAIR } from "./repair/injector.ts";
 import { LEAD_REPAIR } from "./repair/lead.ts";
 import { MECHANICAL_REPAIR } from "./repair/mechanical.ts";
 import { NOT_MISFIRE_REPAIR } from "./repair/not-misfire.ts";
+import { OLDER_REPAIR } from "./repair/older.ts";
 import { PLUG_REPAIR } from "./repair/plug.ts";
 import { SENSING_REPAIR } from "./repair/sensing.ts";
 import { SUPPLY_REPAIR } from "./repair/supply.ts";
@@ -29,6 +30,7 @@ const ALL = [
   ...MECHANICAL_REPAIR,
   ...SENSING_REPAIR,
   ...NOT_MISFIRE_REPAIR,
+  ...OLDER_REPAIR,
 ] as const;
 
 export type RepairId = (typeof ALL)[number]["id"];

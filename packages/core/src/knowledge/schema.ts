@@ -1,7 +1,7 @@
 // The shapes of the knowledge: what a fault, a finding, a check and a caution state about themselves.
 // Nothing here names a cylinder: rows speak of "own", "group", "neighbours"; the engine does the rest.
 import type { PlaceKind } from "../engine/place.ts";
-import type { IgnitionKind } from "../engine/profile.ts";
+import type { Build, IgnitionKind } from "../engine/profile.ts";
 import type { Tool } from "./tool.ts";
 
 export type { Tool };
@@ -95,7 +95,9 @@ export interface WearRow {
   readonly grounds?: Grounds;
 }
 
-export interface FaultRow<Risk extends RiskRow = RiskRow, Sign extends SignRow = SignRow> {
+/** Engines built otherwise than the row says cannot have the fault; left out, all can. */
+export interface FaultRow<Risk extends RiskRow = RiskRow, Sign extends SignRow = SignRow>
+  extends Build {
   /** Dotted address that reads aloud, `family.what`; never changes its meaning. */
   readonly id: string;
   /** Short name; `{at}` stands for the place in words ("coil of 2 and 5, one half dead"). */
@@ -129,7 +131,7 @@ export type FindingKind =
   | "codes" // stored trouble codes
   | "counts"; // a number for each cylinder
 
-export interface OptionRow {
+export interface OptionRow extends Build {
   /** Words on the button. */
   readonly say: string;
   /** A line under it, where the words need help. */
@@ -138,7 +140,7 @@ export interface OptionRow {
   readonly chance: number;
   /** Caution (id) that this answer calls for at once. */
   readonly caution?: string;
-  /** Left out: offered for every ignition kind. Only where options stand by themselves (`several`). */
+  /** Left out, as the build: offered on every engine. Only where options stand by themselves (`several`). */
   readonly suits?: readonly IgnitionKind[];
   /**
    * Of an answer about when the trouble is there (`choice`): which part of it is left for a look that is
@@ -180,7 +182,7 @@ export interface ReadingRule {
   readonly possible: readonly [number, number];
 }
 
-export interface FindingRow {
+export interface FindingRow extends Build {
   readonly id: string;
   /** The question as a person would ask it. */
   readonly ask: string;
@@ -254,7 +256,7 @@ export interface CautionRow {
   readonly unless?: { readonly finding: string; readonly is: readonly string[] };
 }
 
-export interface CheckRow {
+export interface CheckRow extends Build {
   readonly id: string;
   /** What the hand does, as an order: "Press the coil connector home until it clicks". */
   readonly name: string;
@@ -275,8 +277,10 @@ export interface CheckRow {
   readonly breaks?: number;
   /** Only where each coil has a connector of its own: of a moulded block none comes off singly. */
   readonly coilsApart?: true;
-  /** Made instead (id) where the engine has no diagnostic port to read this through. */
-  readonly withoutPort?: string;
+  /** Looks at every cylinder, each judged by all the others. */
+  readonly everyCylinder?: true;
+  /** Made instead (id) where the engine has no diagnostic port to read this through, or is built otherwise. */
+  readonly instead?: string;
   readonly grounds: Grounds;
   readonly groundsOf?: GroundsOf;
 }
@@ -300,7 +304,7 @@ export interface AccessRow {
 export type PartsPrice = "none" | "small" | "medium" | "large";
 
 /** Something that is mended or renewed, and what that cures. */
-export interface RepairRow {
+export interface RepairRow extends Build {
   readonly id: string;
   /** What the hand does, as an order; `{at}` stands for the place in words. */
   readonly name: string;
@@ -326,12 +330,16 @@ export interface RepairRow {
 }
 
 /** One step between the last bolt and the first start. */
-export interface PutBackRow {
+export interface PutBackRow extends Build {
   readonly id: string;
   /** As an order; `{torque}` and `{gap}` stand for the figures of the profile. */
   readonly say: string;
   /** Said instead where the profile does not hold the figure. */
   readonly without?: string;
+  /** Said instead on an engine with a carburettor. */
+  readonly carburettor?: string;
+  /** Done with a code reader: left out on an engine without a diagnostic port. */
+  readonly throughPort?: true;
   /** Said instead where it is told what is at hand and this tool is not: how people do it without. */
   readonly lacking?: { readonly tool: Tool; readonly say: string };
   readonly suits?: readonly IgnitionKind[];
@@ -351,6 +359,9 @@ export const DRIVE_LEVELS = [
 
 export type DriveLevel = (typeof DRIVE_LEVELS)[number];
 
+/** What must have been looked at before it is said that one may drive: the first that an engine has. */
+export const DRIVE_LOOKS = ["lamp", "alarm"] as const;
+
 /**
  * When a drive rule holds. There is no "not" and no probability in it, so that one more answer can only
  * make the advice more cautious.
@@ -363,7 +374,7 @@ export type DriveCondition =
   | { readonly all: readonly DriveCondition[] }
   | { readonly any: readonly DriveCondition[] };
 
-export interface DriveRuleRow {
+export interface DriveRuleRow extends Build {
   readonly id: string;
   readonly level: DriveLevel;
   readonly when: DriveCondition;
@@ -373,6 +384,8 @@ export interface DriveRuleRow {
   /** What must not be done, as "Never …" would go on. */
   readonly never: readonly string[];
   readonly cautions: readonly string[];
+  /** Until this was looked at, the engine is not turned even for a check. */
+  readonly restsUntil?: (typeof DRIVE_LOOKS)[number];
   readonly grounds: Grounds;
 }
 

@@ -30,6 +30,8 @@ export const WEAR_RULES = {
    * that at the fastest usual rate have worn less than this have not worn yet.
    */
   gaugeMm: 0.03,
+  /** From here on it goes with its companion on one coil, where that stands apart. */
+  companionFrom: 2.5,
   /** Below this no plug can stand apart from a set. */
   fewestPlugs: 3,
   /** From here on the score means what the books say; below, it is a hint. */

@@ -43,11 +43,18 @@ const DRIVABLE = 0.75;
 export const SOUND_LOSS = 0.015;
 const MOST_TRIES = 200;
 
-/** Fault ids that this engine can have, as catalogue and physics name them. */
+/**
+ * Fault ids that this engine can have, as catalogue and physics name them. An older engine is simulated with the
+ * parts that it shares with later ones: contact breaker and carburettor do not break here.
+ */
 export function simulatedFaults(engine: Engine): readonly SimulatedFaultId[] {
+  const { switching = "electronic", fuelling = "injection" } = engine.profile;
   return (Object.keys(SIMULATED_BREAKS) as SimulatedFaultId[]).filter((id) => {
-    const { at, suits }: SimulatedBreak = SIMULATED_BREAKS[id];
-    return (suits?.includes(engine.ignition) ?? true) && places(engine, at).length > 0;
+    const row: SimulatedBreak = SIMULATED_BREAKS[id];
+    const isBuilt =
+      (row.switching ?? switching) === switching && (row.fuelling ?? fuelling) === fuelling;
+    const suits = row.suits?.includes(engine.ignition) ?? true;
+    return isBuilt && suits && places(engine, row.at).length > 0;
   });
 }
 

@@ -1,6 +1,7 @@
 // How is each fault broken into the parts? The size of every break is drawn from what is physically
 // possible, not from how often a fault is met.
 import type { PlaceKind } from "../engine/place.ts";
+import type { Build } from "../engine/profile.ts";
 import type { Random } from "../units/random.ts";
 import {
   between,
@@ -11,10 +12,10 @@ import {
 import type { SimulatedStoryName } from "./simulated-story.ts";
 
 /** How a fault is made. */
-export interface SimulatedBreak {
+export interface SimulatedBreak extends Build {
   readonly at: PlaceKind;
   readonly story: SimulatedStoryName;
-  /** Ignitions on which the part exists; all unless given. */
+  /** Ignitions on which the part exists, as the build; all unless given. */
   readonly suits?: readonly string[];
   /** Changes the parts of the cylinders given. */
   readonly apply: (parts: SimulatedEngine, cylinders: readonly number[], random: Random) => void;
@@ -180,6 +181,7 @@ export const SIMULATED_BREAKS = {
   "connector.loose": {
     at: "connector",
     story: "handling",
+    switching: "electronic",
     apply: (parts, at, random) => {
       const k = parts.engine.connectors.findIndex(({ cylinders }) =>
         cylinders.includes(at[0] ?? 0),
@@ -221,6 +223,7 @@ export const SIMULATED_BREAKS = {
   "trigger-wire.broken": {
     at: "coil",
     story: "sudden",
+    switching: "electronic",
     apply: (parts, at, random) => {
       const isParted = random.uniform() < 0.35;
       const still = isParted ? 1 : between(random, 0, 0.25);
@@ -247,6 +250,7 @@ export const SIMULATED_BREAKS = {
   "injector.dead": {
     at: "cylinder",
     story: "sudden",
+    fuelling: "injection",
     apply: (parts, at, random) => {
       const injector = one(parts.injectors, at);
       injector.dose = 0;
@@ -256,6 +260,7 @@ export const SIMULATED_BREAKS = {
   "injector.clogged": {
     at: "cylinder",
     story: "slow",
+    fuelling: "injection",
     apply: (parts, at, random) => {
       one(parts.injectors, at).dose = between(random, 0.4, 0.82);
     },
@@ -263,6 +268,7 @@ export const SIMULATED_BREAKS = {
   "injector.leaking": {
     at: "cylinder",
     story: "slow",
+    fuelling: "injection",
     apply: (parts, at, random) => {
       const injector = one(parts.injectors, at);
       // From a drop in ten seconds to a trickle.
@@ -324,6 +330,8 @@ export const SIMULATED_BREAKS = {
   "crank-sensor.weak": {
     at: "engine",
     story: "ageing",
+    switching: "electronic",
+    fuelling: "injection",
     apply: (parts, _, random) => {
       parts.crankOffHot = between(random, 0.02, 0.25);
     },

@@ -7,12 +7,15 @@ import { candidateEngines } from "../engine/candidates.ts";
 import type { CylinderName, EngineProfile } from "../engine/profile.ts";
 import type { AtHand, Finding } from "../knowledge/answer.ts";
 import { CAUTIONS, cautionsHere } from "../knowledge/caution.ts";
-import { DRIVE_LEVEL_ROWS, LIMP_HOME, type LimpHome } from "../knowledge/drive-level.ts";
+import { DRIVE_LEVEL_ROWS } from "../knowledge/drive-level.ts";
 import { DRIVE_RULES } from "../knowledge/drive-rule.ts";
+import { ENGINE_RUNS } from "../knowledge/engine-runs.ts";
 import { KNOWLEDGE } from "../knowledge/knowledge.ts";
+import { LIMP_HOME, LIMP_HOME_OLDER, type LimpHome } from "../knowledge/limp-home.ts";
 import {
   type CautionRow,
   DRIVE_LEVELS,
+  DRIVE_LOOKS,
   type DriveCondition,
   type DriveLevel,
   type DriveLevelRow,
@@ -23,8 +26,10 @@ import { InputError } from "../units/problem.ts";
 import { missingCylinders } from "./missing-cylinder.ts";
 
 export interface DriveAdvice {
-  /** Look at the warning lamp first: what else is known does not yet settle it. */
-  readonly ask?: "lamp";
+  /** Look at this first: what else is known does not yet settle it. */
+  readonly ask?: (typeof DRIVE_LOOKS)[number];
+  /** The engine is not turned, not even for a check. */
+  readonly rests?: true;
   /** The most cautious level that a rule calls for; left out while nothing known calls for any. */
   readonly level?: DriveLevelRow;
   /** Every rule that holds, the most cautious first. */
@@ -54,8 +59,8 @@ interface Known {
 /**
  * Whether one may drive on, and why. Pure. The order of the findings does not matter (of two answers to
  * one question the later holds), and one more alarming answer never makes the advice less cautious.
- * While nobody has looked at the lamp it is asked for, unless something else already says to stop or the
- * engine has no on-board diagnosis to light it.
+ * While nobody has looked at the lamp it is asked for, unless something else already says to stop; on an engine
+ * without on-board diagnosis to light one, a look round the car.
  * Throws an `InputError` with all problems when the profile or a finding cannot be used.
  */
 export function driveAdvice(
@@ -76,12 +81,14 @@ export function driveAdvice(
     answers.set(row.id, said);
   }
   const known = { answers, missing: missing.length, cylinders: engine.names.length };
-  const rules = DRIVE_RULES.filter(({ when }) => holds(when, known)).sort(
-    (a, b) => caution(a.level) - caution(b.level),
+  const rules = DRIVE_RULES.filter(
+    (rule) => suitsEngine(profile, rule) && holds(rule.when, known),
+  ).sort((a, b) => caution(a.level) - caution(b.level));
+  const look = DRIVE_LOOKS.find((id) => suitsEngine(profile, KNOWLEDGE.findings.get(id) ?? {}));
+  const open = [...rules.map(({ restsUntil }) => restsUntil), look].filter(
+    (id) => id !== undefined && !answers.has(id),
   );
-  const lamp = KNOWLEDGE.findings.get("lamp");
-  const isLampSettled = answers.has("lamp") || !lamp || !suitsEngine(profile, lamp);
-  const advice = adviceOf(rules, missing, isLampSettled);
+  const advice = adviceOf(profile, rules, missing, open);
   return { ...advice, cautions: cautionsHere(advice.cautions, where).filter(isOpen(known)) };
 }
 
@@ -96,19 +103,25 @@ function isOpen({ answers }: Known): (id: string) => boolean {
 }
 
 function adviceOf(
+  profile: EngineProfile,
   rules: readonly DriveRuleRow[],
   missing: readonly CylinderName[],
-  isLampSettled: boolean,
+  [look]: readonly DriveAdvice["ask"][],
 ): DriveAdvice {
   const level = DRIVE_LEVEL_ROWS.find((row) => row.level === rules[0]?.level);
+  const isBarred = level !== undefined && ENGINE_RUNS.barred.includes(level.level);
+  const waits = look !== undefined && rules.some(({ restsUntil }) => restsUntil === look);
   return {
-    ...(isLampSettled || level?.level === "stop-now" ? {} : { ask: "lamp" }),
+    ...(look && !isBarred ? { ask: look } : {}),
+    ...(isBarred || waits ? { rests: true } : {}),
     ...(level ? { level } : {}),
     rules,
     never: [...new Set(rules.flatMap((rule) => rule.never))],
     cautions: [...new Set(rules.flatMap((rule) => rule.cautions))],
     missing,
-    ...(level?.level === "to-safety-only" ? { limpHome: LIMP_HOME } : {}),
+    ...(level?.level === "to-safety-only"
+      ? { limpHome: profile.fuelling === "carburettor" ? LIMP_HOME_OLDER : LIMP_HOME }
+      : {}),
   };
 }
 

@@ -1,11 +1,12 @@
 // What must be put back, and how, before the first start after a repair?
 import { checkProfile } from "../engine/check-profile.ts";
-import type { EngineProfile, Figures, IgnitionKind, Range } from "../engine/profile.ts";
+import type { EngineProfile, Range } from "../engine/profile.ts";
 import { ACCESS_ROWS } from "../knowledge/access.ts";
 import type { AtHand } from "../knowledge/answer.ts";
 import { holdsTool } from "../knowledge/at-hand.ts";
 import { COVER_PUT_BACK, PUT_BACK } from "../knowledge/put-back.ts";
 import type { PutBackRow } from "../knowledge/schema.ts";
+import { suitsEngine } from "../knowledge/suits.ts";
 import { convert } from "../units/convert.ts";
 import { nearest } from "../units/nearest.ts";
 import { InputError, type Problem, pointer } from "../units/problem.ts";
@@ -46,9 +47,9 @@ export function putBackList(
   const problems = [...checkProfile(profile), ...ids.flatMap(unknownStep)];
   if (problems.length > 0) throw new InputError(problems);
   return rows()
-    .filter(({ id, suits }) => ids.includes(id) && isThere(suits, profile.ignition))
+    .filter((row) => ids.includes(row.id) && suitsEngine(profile, row))
     .sort((a, b) => a.order - b.order)
-    .map((row) => lineOf(row, profile.figures ?? {}, { units, tools }));
+    .map((row) => lineOf(row, profile, { units, tools }));
 }
 
 /** What a check or a repair takes off, unplugs or cuts. */
@@ -71,12 +72,11 @@ export function putBackAfter(
 }
 
 function stepsAfter(
-  { ignition, covers = [] }: EngineProfile,
+  profile: EngineProfile,
   { access = [], putBack = [] }: StepOff,
 ): readonly string[] {
-  const off = ACCESS_ROWS.filter(
-    ({ id, suits }) => access.includes(id) && isThere(suits, ignition),
-  );
+  const { covers = [] } = profile;
+  const off = ACCESS_ROWS.filter((row) => access.includes(row.id) && suitsEngine(profile, row));
   const underCover = off.length > 0 && covers.length > 0;
   return [...putBack, ...off.flatMap((row) => row.putBack), ...(underCover ? COVER_PUT_BACK : [])];
 }
@@ -100,22 +100,23 @@ function unknownStep(id: string, i: number): readonly Problem[] {
   ];
 }
 
-function isThere(suits: readonly IgnitionKind[] | undefined, kind: IgnitionKind): boolean {
-  return suits === undefined || suits.includes(kind);
-}
-
 interface Hand {
   readonly units: ShopUnits;
   readonly tools: AtHand["tools"];
 }
 
-function lineOf(row: PutBackRow, figures: Figures, { units, tools }: Hand): PutBackLine {
+function lineOf(
+  row: PutBackRow,
+  { figures = {}, fuelling }: EngineProfile,
+  { units, tools }: Hand,
+): PutBackLine {
   const gap = sayRange(figures.plugGapMm, "mm", units.gap);
   const torque = sayRange(figures.plugTorqueNm, "N·m", units.torque);
   const isFigureMissing =
     (row.say.includes("{gap}") && gap === undefined) ||
     (row.say.includes("{torque}") && torque === undefined);
-  const told = isFigureMissing ? (row.without ?? row.say) : row.say;
+  const words = (fuelling === "carburettor" && row.carburettor) || row.say;
+  const told = isFigureMissing ? (row.without ?? words) : words;
   const say = row.lacking && !holdsTool(tools, row.lacking.tool) ? row.lacking.say : told;
   return {
     id: row.id,

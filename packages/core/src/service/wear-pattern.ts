@@ -24,9 +24,16 @@ export function outlierPattern(
   standing: readonly Standing[],
 ): WearPattern {
   const off = gaps.filter((_, i) => standing[i]?.isOutlier);
-  const wide = gaps.filter((_, i) => standing[i]?.isOutlier && (standing[i]?.score ?? 0) > 0);
+  const above = (i: number, from: number): boolean => (standing[i]?.score ?? 0) > from;
+  const isApart = (i: number): boolean => standing[i]?.isOutlier === true && above(i, 0);
+  const wide = gaps.filter(
+    (gap, i) =>
+      isApart(i) ||
+      (above(i, WEAR_RULES.companionFrom) &&
+        gaps.some((other, o) => isApart(o) && arePair(engine, gap, other))),
+  );
   if (off.length === 0) return "even";
-  if (off.length === 1) return wide.length === 1 ? "one-wide" : "one-narrow";
+  if (off.length === 1 && wide.length < 2) return wide.length === 1 ? "one-wide" : "one-narrow";
   if (!engine || wide.length < off.length) return "several-off";
   if (isOneCoil(engine, wide)) return "pair-wide";
   return areNeighbours(engine, wide) ? "neighbours-wide" : "several-off";
@@ -56,6 +63,12 @@ export function alternatingHalves(
 
 function widths(gaps: readonly MeasuredGap[]): readonly number[] {
   return gaps.map(({ gapMm }) => gapMm);
+}
+
+/** True of the two that one double coil fires. */
+function arePair(engine: Engine | undefined, a: MeasuredGap, b: MeasuredGap): boolean {
+  const group = engine?.groups[engine.groupOf[a.cylinder] ?? -1] ?? [];
+  return group.length === 2 && group.includes(b.cylinder);
 }
 
 function isOneCoil(engine: Engine, wide: readonly MeasuredGap[]): boolean {

@@ -2,7 +2,7 @@
 import { z } from "zod";
 import type { EngineDescription } from "../engine/describe-engine.ts";
 import { PLACE_KINDS } from "../engine/place.ts";
-import { IGNITION_KINDS } from "../engine/profile.ts";
+import { FUELLINGS, IGNITION_KINDS, SWITCHINGS } from "../engine/profile.ts";
 import {
   type CautionRow,
   type CheckRow,
@@ -29,6 +29,17 @@ const suits = z
   .array(z.enum(IGNITION_KINDS))
   .meta({ description: "Ignition kinds it is for; all unless given" })
   .exactOptional();
+
+const build = {
+  switching: z
+    .enum(SWITCHINGS)
+    .meta({ description: "Only for engines switched so; all unless given" })
+    .exactOptional(),
+  fuelling: z
+    .enum(FUELLINGS)
+    .meta({ description: "Only for engines fuelled so; all unless given" })
+    .exactOptional(),
+};
 
 const putBack = z
   .array(z.string())
@@ -109,6 +120,7 @@ export const faultSchema: z.ZodType<FaultRow, FaultRow> = z
     part: z.strictObject({ name: z.string(), at: placeKindSchema }),
     grounds,
     groundsOf,
+    ...build,
     shares: sharesSchema,
     reach: reachSchema,
     shows: z.number().meta({ description: "Chance that it shows at a given moment" }),
@@ -157,6 +169,7 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
         chance: z.number(),
         caution: z.string().exactOptional(),
         suits,
+        ...build,
         leaves: z
           .strictObject({ cold: z.number().exactOptional(), idle: z.number().exactOptional() })
           .meta({ description: "Part of the trouble that is left for a look made so" })
@@ -204,6 +217,7 @@ export const findingRowSchema: z.ZodType<FindingRow, FindingRow> = z
     byShows: z.record(z.string(), z.tuple([z.number(), z.number()])).exactOptional(),
     reading: readingSchema.exactOptional(),
     suits,
+    ...build,
     first: z.number().meta({ description: "Place among the first questions" }).exactOptional(),
   })
   .meta({ id: "FindingRow", description: "Something that can be seen, read or measured" });
@@ -237,6 +251,7 @@ export const repairSchema: z.ZodType<RepairRow, RepairRow> = z
     cautions: z.array(z.string()),
     putBack,
     suits,
+    ...build,
     coilsApart,
     grounds,
     groundsOf,
@@ -254,6 +269,7 @@ export const checkSchema: z.ZodType<CheckRow, CheckRow> = z
     cautions: z.array(z.string()),
     yields: z.array(z.string()).meta({ description: "The findings that its outcome answers" }),
     suits,
+    ...build,
     access,
     putBack: putBack.exactOptional(),
     breaks: z
@@ -261,9 +277,15 @@ export const checkSchema: z.ZodType<CheckRow, CheckRow> = z
       .meta({ description: "Chance that a brittle part breaks on the way" })
       .exactOptional(),
     coilsApart,
-    withoutPort: z
+    everyCylinder: z
+      .literal(true)
+      .meta({ description: "Looks at every cylinder, each judged by all the others" })
+      .exactOptional(),
+    instead: z
       .string()
-      .meta({ description: "Id of the check that is made without a diagnostic port" })
+      .meta({
+        description: "Id of the check that is made where the engine has nothing for this one",
+      })
       .exactOptional(),
     grounds,
     groundsOf,

@@ -1,6 +1,6 @@
 // What the advice whether to drive looks like when it leaves for outside.
 import { z } from "zod";
-import { DRIVE_LEVELS, type DriveCondition } from "../knowledge/schema.ts";
+import { DRIVE_LEVELS, DRIVE_LOOKS, type DriveCondition } from "../knowledge/schema.ts";
 import type { DriveAdvice } from "../service/drive.ts";
 import { groundsSchema } from "./catalogue.ts";
 import { cylinderNameSchema } from "./profile.ts";
@@ -28,6 +28,10 @@ const ruleSchema = z.strictObject({
   lifts: z.string().meta({ description: "What would have to be otherwise" }),
   never: words,
   cautions: words,
+  restsUntil: z
+    .enum(DRIVE_LOOKS)
+    .meta({ description: "Until this was looked at, the engine is not turned even for a check" })
+    .exactOptional(),
   grounds: groundsSchema,
 });
 
@@ -41,12 +45,13 @@ const limpHomeSchema = z.strictObject({
     grounds: groundsSchema,
   }),
   steps: words,
-  fuelCut: z.strictObject({
-    steps: words,
-    never: words,
-    cautions: words,
-    grounds: groundsSchema,
-  }),
+  fuelCut: z
+    .strictObject({
+      steps: words,
+      never: words,
+      cautions: words,
+    })
+    .exactOptional(),
   never: words,
   afterwards: words,
   towInstead: words,
@@ -55,7 +60,14 @@ const limpHomeSchema = z.strictObject({
 
 export const driveSchema: z.ZodType<DriveAdvice, DriveAdvice> = z
   .strictObject({
-    ask: z.literal("lamp").meta({ description: "Look at the warning lamp first" }).exactOptional(),
+    ask: z
+      .enum(DRIVE_LOOKS)
+      .meta({ description: "The finding to look at first: it may forbid driving" })
+      .exactOptional(),
+    rests: z
+      .literal(true)
+      .meta({ description: "The engine is not turned, not even for a check" })
+      .exactOptional(),
     level: z
       .strictObject({ level: z.enum(DRIVE_LEVELS), say: z.string(), steps: words })
       .meta({ description: "The most cautious level that a rule calls for" })

@@ -34,12 +34,13 @@ const outcomeSchema = z.strictObject({
   probability: probability("That the check comes out so"),
   leader: z
     .strictObject({
-      fault: z.string(),
+      component: z.string(),
+      fault: z.string().meta({ description: "Its likeliest way of failing" }),
       place: z.string(),
       name: z.string(),
-      probability: probability("That it is present if the check comes out so"),
+      probability: probability("That the part failed if the check comes out so"),
     })
-    .meta({ description: "The likeliest fault if the check comes out so" })
+    .meta({ description: "The likeliest part if the check comes out so" })
     .exactOptional(),
 });
 

@@ -2,7 +2,13 @@
 // is checked in the engine room.
 import { z } from "zod";
 import { MAX_CYLINDERS } from "../engine/check-profile.ts";
-import { type CylinderName, type EngineProfile, IGNITION_KINDS } from "../engine/profile.ts";
+import {
+  type CylinderName,
+  type EngineProfile,
+  FUELLINGS,
+  IGNITION_KINDS,
+  SWITCHINGS,
+} from "../engine/profile.ts";
 import { lineSchema } from "./text.ts";
 
 /** Longest list of cylinders; a longer one is no engine but a flood. */
@@ -171,9 +177,20 @@ export const profileSchema: z.ZodType<EngineProfile, EngineProfile> = z
       })
       .exactOptional(),
     fuel: z.enum(["petrol", "petrol-and-gas", "alcohol-blend"]).exactOptional(),
+    switching: z
+      .enum(SWITCHINGS)
+      .meta({ description: "What cuts the current of the coil; electronic unless given" })
+      .exactOptional(),
+    fuelling: z
+      .enum(FUELLINGS)
+      .meta({ description: "How petrol gets into the air; injection unless given" })
+      .exactOptional(),
     diagnosticPort: z
       .boolean()
-      .meta({ description: "False for an engine without on-board diagnosis; true unless given" })
+      .meta({
+        description:
+          "False for an engine without on-board diagnosis; true unless given, or older by its build",
+      })
       .exactOptional(),
     figures: figuresSchema.exactOptional(),
   })

@@ -6,6 +6,7 @@ import {
   type FaultRow,
   FINDINGS,
   type FindingRow,
+  type OptionRow,
   REPAIRS,
   type RepairRow,
 } from "@half-order/core";
@@ -109,13 +110,13 @@ function sayFindings(rows: readonly FindingRow[]): string {
 }
 
 function sayFinding(row: FindingRow): string {
-  const options = Object.entries(row.options).map(([option, { say, suits }]) => [
+  const options = Object.entries(row.options).map(([option, each]) => [
     option,
-    `${say}${sayKinds(suits)}`,
+    `${each.say}${sayKinds(each)}`,
   ]);
   const scope = row.scope === "engine" ? "" : ` (one answer for each ${row.scope})`;
   return [
-    wrapped(`${row.id}: ${row.ask}${scope}${sayKinds(row.suits)}`, "  "),
+    wrapped(`${row.id}: ${row.ask}${scope}${sayKinds(row)}`, "  "),
     row.help ? wrapped(row.help, "    ") : "",
     `    ${JSON.stringify(exampleOf(row))}\n`,
     row.kind === "presence" || row.kind === "codes" ? "" : table(options, "      "),
@@ -123,9 +124,12 @@ function sayFinding(row: FindingRow): string {
   ].join("");
 }
 
-/** Which ignition kinds something is asked for, where that is not all of them. */
-function sayKinds(suits: FindingRow["suits"]): string {
-  return suits ? ` (with ignition ${suits.join(", ")} only)` : "";
+/** Which ignition kinds and builds something is asked for, where that is not all of them. */
+function sayKinds({ suits, switching, fuelling }: FindingRow | OptionRow): string {
+  const ignition = suits ? [`ignition ${suits.join(", ")}`] : [];
+  const build = [switching && `${switching} switching`, fuelling].filter(Boolean);
+  const all = [...ignition, ...build];
+  return all.length > 0 ? ` (with ${all.join(", ")} only)` : "";
 }
 
 /** An answer in the form in which a case holds it. */

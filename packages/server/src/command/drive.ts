@@ -1,5 +1,5 @@
 // `half-order drive`: may one drive on, and why; as JSON or as text.
-import { CAUTIONS, type DriveAdvice, driveAdvice } from "@half-order/core";
+import { CAUTIONS, type DriveAdvice, driveAdvice, KNOWLEDGE } from "@half-order/core";
 import { readCase } from "./case-input.ts";
 import { type Input, plainWords } from "./input.ts";
 import { json, wrapped } from "./text.ts";
@@ -15,7 +15,7 @@ function sayDrive({ ask, level, rules, never, cautions, limpHome }: DriveAdvice)
   const parts = [
     level ? wrapped(level.say.toUpperCase()) : "",
     level ? level.steps.map((step, i) => wrapped(`${i + 1}. ${step}`, "  ")).join("") : "",
-    ask ? wrapped("Look at the engine warning lamp first: off, steady or blinking?") : "",
+    ask ? sayLook(ask) : "",
     CAUTIONS.filter(({ id }) => cautions.includes(id))
       .map(({ say }) => wrapped(`CAUTION. ${say}`))
       .join(""),
@@ -29,6 +29,12 @@ function sayDrive({ ask, level, rules, never, cautions, limpHome }: DriveAdvice)
     ),
   ];
   return parts.filter(Boolean).join("\n");
+}
+
+function sayLook(id: string): string {
+  const row = KNOWLEDGE.findings.get(id);
+  const options = Object.values(row?.options ?? {}).map(({ say }) => say);
+  return wrapped(`Look at this first. ${row?.ask ?? id} ${options.join("; ")}.`);
 }
 
 function sayRule({ reason, lifts }: DriveAdvice["rules"][number]): string {

@@ -49,9 +49,14 @@ export function sayNext(
 }
 
 /** No check is worth a drive that the rules forbid. */
-function sayDriving({ level }: DriveAdvice): string {
+function sayDriving({ level, rules }: DriveAdvice): string {
   if (level?.level !== "stop-now" && level?.level !== "do-not-drive") return "";
-  return wrapped(`${level.say.toUpperCase()} "half-order drive" says why.`);
+  return [
+    wrapped(`${level.say.toUpperCase()} "half-order drive" says why.`),
+    ...rules
+      .filter((rule) => rule.level === "stop-now")
+      .map(({ lifts }) => wrapped(`Before any step: ${lifts}`)),
+  ].join("");
 }
 
 /** Help, and how the car gets there: as the drive rules have it. */
@@ -60,7 +65,7 @@ function sayCall({ mendable }: Next, { level, ask }: DriveAdvice): string {
   const how =
     level?.say ??
     (ask
-      ? "Look at the engine warning lamp: when it blinks, have it towed, else drive it home gently."
+      ? "Whether it may be driven there hangs on one more look."
       : "Drive it home, or to help, gently.");
   return [
     wrapped("Next: call for help. Nothing here pays against that any more."),

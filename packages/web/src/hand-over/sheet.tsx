@@ -5,6 +5,7 @@ import {
   checkRecord,
   type Engine,
   type EngineProfile,
+  hasDiagnosticPort,
   type Ranking,
   sayProbability,
   stepCautions,
@@ -123,6 +124,7 @@ function SheetHead(props: SheetProps): VNode {
       </p>
       <h2 class="title">{doc.title ?? name}</h2>
       {facts && <p>{facts}</p>}
+      {!hasDiagnosticPort(profile) && <p>{SHEET.noPort}</p>}
       <Invented of={doc.engine} />
       {isVague && (
         <p>

@@ -18,12 +18,13 @@ import {
 } from "@half-order/core";
 import type { CaseDocument } from "@half-order/core/wire";
 import { sayDay } from "../record/day.ts";
-import { sayLook } from "../record/look.ts";
+import { sayLook, sayPutIn } from "../record/look.ts";
 import { type PartGroup, partGroups } from "../state/group.ts";
 import { sayQuantity } from "../state/unit.ts";
-import { sayAnswer, sayAsked, sayEngine, sayGroup, sayProfile } from "../text/answer.ts";
+import { sayEngine, sayGroup, sayProfile } from "../text/answer.ts";
+import { sayAnswer, sayAsked } from "../text/asked.ts";
 import { LEDGER, list, RANKING } from "../text/en.ts";
-import { WEAR } from "../text/en-record.ts";
+import { NEXT, WEAR } from "../text/en-record.ts";
 import { sayPercent } from "../ui/chance.tsx";
 
 /** One answer: what was asked, and what was seen. */
@@ -190,17 +191,20 @@ export function cautionsOf(
 
 /** The last set of plugs that came out: when, with which gaps and looks, and what that points to. */
 export function plugLine(record: PlugRecord, report: WearReport): AnswerLine {
-  const plugs = record.plugs.flatMap(({ cylinder, gapMm, look, torqueNm }) => {
+  const plugs = record.plugs.flatMap((plug) => {
+    const { cylinder, gapMm, look } = plug;
     const isApart = report.lines.some((line) => line.cylinder === cylinder && line.isOutlier);
     const seen = [
-      ...(gapMm === undefined ? [] : [sayQuantity(gapMm, "gap")]),
-      ...(look === undefined ? [] : [sayLook(look)]),
-      ...(torqueNm === undefined ? [] : [WEAR.torque(sayQuantity(torqueNm, "torque"))]),
-    ];
+      gapMm === undefined ? undefined : sayQuantity(gapMm, "gap"),
+      look === undefined ? undefined : sayLook(look),
+      sayPutIn(plug),
+    ].filter((each) => each !== undefined);
     const apart = isApart ? ` (${WEAR.standsApart})` : "";
     return seen.length > 0 ? [`${cylinder}: ${seen.join(", ")}${apart}`] : [];
   });
-  const words = report.patterns.map(({ say }) => say);
+  const { wentIn } = record.course ?? {};
+  const then = wentIn === undefined ? [] : [`${NEXT.wentIn} ${NEXT.wentInWords[wentIn]}`];
+  const words = [...report.patterns.map(({ say }) => say.replace(/\.$/, "")), ...then];
   return {
     asked: `${sayDay(record.when)}, ${sayQuantity(record.odometerKm, "distance")}:`,
     answer: [plugs.join("; "), ...words].filter((part) => part !== "").join(". "),

@@ -34,7 +34,7 @@ export function EngineChoice({ profile, own, onPick }: EngineChoiceProps): VNode
         {own && <option value={own.value}>{own.say}</option>}
         {invented.map((each) => (
           <option key={each.id} value={each.id}>
-            {`${each.name}: ${sayEngine(each)}`}
+            {`${each.name}: ${sayShort(each)}`}
           </option>
         ))}
         <option value={BY_KIND}>{LESSON.byKind}</option>
@@ -87,6 +87,11 @@ function ByKind({ profile, onPick }: Pick<EngineChoiceProps, "profile" | "onPick
       </Select>
     </div>
   );
+}
+
+/** Without its order, which the dial shows: a closed list has room for so much. */
+function sayShort({ firingOrder: _, ...profile }: EngineProfile): string {
+  return sayEngine(profile);
 }
 
 /** The engine by kind that is most like another: number of cylinders, then ignition, layout and order. */

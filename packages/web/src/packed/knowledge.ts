@@ -1,5 +1,11 @@
 // Stands in for the tables put together where the page is built; only the thread that weighs loads it.
-import { CAUTIONS, type DriveRuleRow, type FaultRow, type Knowledge } from "@half-order/core";
+import {
+  CAUTIONS,
+  type DriveRuleRow,
+  type FaultRow,
+  type Knowledge,
+  type LimpHome,
+} from "@half-order/core";
 import address from "#packed/faults.json?url";
 import linesAddress from "#packed/lines.json?url";
 import { CHECKS, FINDINGS, fillFindings, onFilled } from "./asked.ts";
@@ -17,14 +23,22 @@ interface First extends PackedFaults {
 
 interface Rest extends PackedLines {
   readonly drive: readonly DriveRest[];
+  readonly limpHome: Required<LimpHome>;
+  readonly limpHomeOlder: LimpHome;
 }
 
 const packed = await fetched<First>(address);
 
 export const DRIVE_RULES: readonly DriveRuleRow[] = packed.drive.map(fromOutlineOfRule);
 
-/** With the signs and risks of the first questions alone, until they are filled in. */
-export const FAULTS: readonly FaultRow[] = unpackFaults(packed, FINDINGS);
+const faults: FaultRow[] = [...unpackFaults(packed, FINDINGS)];
+
+/** Empty until they are filled in: the drive answer says no more than its level. */
+export const LIMP_HOME = {} as Required<LimpHome>;
+export const LIMP_HOME_OLDER = {} as LimpHome;
+
+/** With the signs and risks of the first questions alone and without what only older engines have, until filled in. */
+export const FAULTS: readonly FaultRow[] = faults;
 
 export const KNOWLEDGE: Knowledge = {
   repairs: [],
@@ -44,6 +58,11 @@ let whole: Promise<void> | undefined;
 /** Fills in what a first ranking can do without, once; rejects when it cannot be had now. */
 export function fillKnowledge(): Promise<void> {
   whole ??= Promise.all([fetched<Rest>(linesAddress), fillFindings()]).then(([rest]) => {
+    Object.assign(LIMP_HOME, rest.limpHome);
+    Object.assign(LIMP_HOME_OLDER, rest.limpHomeOlder);
+    for (const bare of rest.older) {
+      faults.push({ ...bare, about: "", mend: "", signs: [], risks: [] });
+    }
     unpackLines(rest, FINDINGS).forEach((lines, i) => {
       Object.assign(FAULTS[i] ?? {}, lines);
     });

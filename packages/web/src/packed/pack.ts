@@ -1,7 +1,7 @@
 // How do the tables travel? Faults name findings, options and grounds by number, what the first questions do
 // not touch comes later, and the long prose goes in a file of its own, fetched when a screen needs it.
 // Packing and unpacking stand side by side; the build packs, the page and its thread unpack.
-import type { CheckRow, FaultRow, FindingRow, Grounds } from "@half-order/core";
+import type { Build, CheckRow, FaultRow, FindingRow, Grounds } from "@half-order/core";
 
 /** Number of the finding, number of the grounds (0: none), then option and figure in turn. */
 type Line = readonly (string | number)[];
@@ -22,6 +22,13 @@ export interface PackedFaults {
 export interface PackedLines {
   readonly grounds: readonly Grounds[];
   readonly rows: readonly Lines[];
+  /** The faults that the first file leaves out, the last of all, without their lines. */
+  readonly older: readonly Bare[];
+}
+
+/** True of a fault that only an engine with a contact breaker or a carburettor can have, and of such an engine. */
+export function isOlder({ switching, fuelling }: Build): boolean {
+  return switching === "contact-breaker" || fuelling === "carburettor";
 }
 
 /** Long prose of faults and checks, by id. */
@@ -63,7 +70,7 @@ export function packFaults(
 
 type Figures = Readonly<Partial<Record<string, number>>>;
 
-/** Only what the first questions touch; a ranking of their answers needs no more. */
+/** Only what the first questions touch; a ranking of their answers needs no more, but on an older engine. */
 export function firstLines(
   { rows, grounds }: PackedFaults,
   findings: readonly FindingRow[],
@@ -73,12 +80,17 @@ export function firstLines(
     signs: signs.filter(isFirst),
     risks: risks.filter(isFirst),
   });
-  return { rows: rows.map((row) => ({ ...row, ...narrow(row) })), grounds };
+  const later = rows.filter((row) => !isOlder(row));
+  return { rows: later.map((row) => ({ ...row, ...narrow(row) })), grounds };
 }
 
-/** All signs and risks, without the rest of the faults. */
+/** All signs and risks, without the rest of the faults but those that the first file leaves out. */
 export function allLines({ rows, grounds }: PackedFaults): PackedLines {
-  return { rows: rows.map(({ signs, risks }) => ({ signs, risks })), grounds };
+  return {
+    rows: rows.map(({ signs, risks }) => ({ signs, risks })),
+    grounds,
+    older: rows.filter(isOlder).map(({ signs, risks, ...bare }) => bare),
+  };
 }
 
 /** The rows as they were, with empty prose. */
@@ -99,7 +111,7 @@ type UnpackedLines = Pick<FaultRow, "signs" | "risks">;
 
 /** Signs and risks as they were; the findings that they name must be whole. */
 export function unpackLines(
-  { rows, grounds }: PackedLines,
+  { rows, grounds }: Omit<PackedLines, "older">,
   findings: readonly FindingRow[],
 ): readonly UnpackedLines[] {
   const read = (

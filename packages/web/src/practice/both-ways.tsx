@@ -1,4 +1,5 @@
-// What it was, and both ways beside one another: each check with its minutes, the first repair, and where they part.
+// What it was, and both ways beside one another: each check and repair with its minutes, how it ended, and where they
+// part.
 import { resolveEngine } from "@half-order/core";
 import type {
   Comparison,
@@ -42,12 +43,13 @@ export function BothWays({ of }: { of: Comparison }): VNode {
 
 function Was({ of: { truth, mends, learner } }: { of: Comparison }): VNode {
   const about = faultWords(truth.fault)?.about;
+  const chosen = learner.steps.at(-1);
   return (
     <section class="practice-part">
       <TakingFocus level={2}>{PRACTICE.was}</TakingFocus>
       <h3 class="practice-truth">{truth.name}</h3>
       <p>{sayMends(mends)}</p>
-      {learner.repair && <p>{sayReach(learner.repair)}</p>}
+      {chosen?.kind === "repair" && <p>{sayReach(chosen)}</p>}
       {about && (
         <p>
           <Words text={about} />
@@ -92,7 +94,7 @@ function sayReach({ name, cures }: PathRepair): string {
 }
 
 function Way({ name, of, before }: { name: string; of: Path; before: number }): VNode {
-  const { steps, checkMinutes, repair, handed, minutes } = of;
+  const { steps, checkMinutes, minutes, end } = of;
   return (
     <section class="practice-way">
       <h3>{name}</h3>
@@ -106,8 +108,9 @@ function Way({ name, of, before }: { name: string; of: Path; before: number }): 
           <Step key={i} of={step} />
         ))}
         <li>
-          {repair && <Repair of={repair} />}
-          {handed && <p>{PRACTICE.handed[handed]}</p>}
+          <p>
+            <strong>{PRACTICE.end[end]}</strong>
+          </p>
         </li>
       </ol>
       <dl class="practice-sums">
@@ -116,7 +119,7 @@ function Way({ name, of, before }: { name: string; of: Path; before: number }): 
           <dd>{sayCost(checkMinutes)}</dd>
         </div>
         <div>
-          <dt>{PRACTICE.allTook[handed ? "handed" : "repair"]}</dt>
+          <dt>{PRACTICE.allTook[end]}</dt>
           <dd>{sayCost(minutes)}</dd>
         </div>
       </dl>
@@ -127,9 +130,20 @@ function Way({ name, of, before }: { name: string; of: Path; before: number }): 
 function Step({ of }: { of: PathStep }): VNode {
   return (
     <li>
-      {of.kind === "peek" ? (
-        <p>{PRACTICE.peeked}</p>
-      ) : (
+      <Done of={of} />
+      {of.belief !== undefined && <Believed of={of.belief} />}
+    </li>
+  );
+}
+
+function Done({ of }: { of: PathStep }): VNode {
+  switch (of.kind) {
+    case "peek":
+      return <p>{PRACTICE.peeked}</p>;
+    case "repair":
+      return <Repair of={of} />;
+    case "check":
+      return (
         <>
           <p>
             {sayStep(of)}
@@ -137,10 +151,8 @@ function Step({ of }: { of: PathStep }): VNode {
           </p>
           <Shown of={of.shows} />
         </>
-      )}
-      <Believed of={of.belief} />
-    </li>
-  );
+      );
+  }
 }
 
 /** How probable the true fault was held. */
@@ -189,7 +201,8 @@ function Parted({ of }: { of: Parting | undefined }): VNode {
 const WORTH_TELLING = 1;
 
 function sayParting(who: string, step: PartingStep): string {
-  if (step.kind === "call") return PRACTICE.handsOver(who, PRACTICE.handed[step.why]);
+  if (step.kind === "call") return PRACTICE.handsOver(who, PRACTICE.end[step.why]);
+  if (step.kind === "end") return PRACTICE.stops(who);
   if (step.kind === "repair") {
     const { hoped } = step;
     const hope = hoped === undefined ? PRACTICE.notHoped : PRACTICE.hoped(chanceText(hoped));

@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import { findingRow } from "../state/catalogue.ts";
 // Answers are said in the units that this person likes.
 import "../state/unit.ts";
-import { sayAnswer, sayAsked } from "../text/answer.ts";
+import { sayAnswer, sayAsked } from "../text/asked.ts";
 import { STEP } from "../text/en-mend.ts";
 import { PRACTICE } from "../text/en-practice.ts";
 

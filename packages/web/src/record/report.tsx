@@ -18,7 +18,7 @@ import { WEAR } from "../text/en-record.ts";
 import { Problems } from "../ui/problems.tsx";
 import { Words } from "../ui/term.tsx";
 import { sayDay } from "./day.ts";
-import { sayLook } from "./look.ts";
+import { sayLook, sayPutIn } from "./look.ts";
 import { Manual } from "./manual.tsx";
 import { NextPlugs } from "./next-plugs.tsx";
 import { sayOver } from "./over.ts";
@@ -128,7 +128,9 @@ function WearTable({ report: { lines, limitMm }, plugs }: WearTableProps): VNode
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ cylinder, gapMm, look, torqueNm, part }) => {
+          {rows.map((plug) => {
+            const { cylinder, gapMm, look } = plug;
+            const putIn = sayPutIn(plug);
             const line = lines.find((each) => each.cylinder === cylinder);
             return (
               <tr key={cylinder}>
@@ -136,10 +138,7 @@ function WearTable({ report: { lines, limitMm }, plugs }: WearTableProps): VNode
                   {cylinder}
                   {look !== undefined && <small>{sayLook(look)}</small>}
                   {line?.isOutlier && <small>{WEAR.standsApart}</small>}
-                  {torqueNm !== undefined && (
-                    <small>{WEAR.torque(sayQuantity(torqueNm, "torque"))}</small>
-                  )}
-                  {part !== undefined && <small>{part}</small>}
+                  {putIn && <small>{putIn}</small>}
                 </th>
                 <td>{gapMm === undefined ? WEAR.unknown : sayQuantity(gapMm, "gap")}</td>
                 {hasRate && <td>{line ? sayRate(line) : WEAR.unknown}</td>}

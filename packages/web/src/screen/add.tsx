@@ -1,7 +1,7 @@
 // Every finding by topic, to add or change at any time.
 import type { VNode } from "preact";
 import { askedOf } from "../state/asked.ts";
-import { answersOf, profile } from "../state/case.ts";
+import { answersOf, openCase, profile } from "../state/case.ts";
 import { isDesk } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
 import { ADD } from "../text/en.ts";
@@ -10,7 +10,14 @@ import { Heading } from "../ui/heading.tsx";
 // The answers that it leads to hold figures.
 import "../state/unit.ts";
 
+/** Topics that stand open: whoever comes back from a question finds them so. */
+const opened = new Set<string>();
+let openedIn: string | undefined;
+
 function Add(): VNode {
+  const caseId = openCase.value?.id;
+  if (caseId !== openedIn) opened.clear();
+  openedIn = caseId;
   const asked = askedOf(profile.value);
   const topics = [...new Set(asked.map(({ topic }) => topic))];
   return (
@@ -20,7 +27,12 @@ function Add(): VNode {
       </Heading>
       <p class="help">{TOPICS.help}</p>
       {topics.map((topic) => (
-        <details key={topic} class="topic">
+        <details
+          key={topic}
+          class="topic"
+          open={opened.has(topic)}
+          onToggle={({ currentTarget }) => opened[currentTarget.open ? "add" : "delete"](topic)}
+        >
           <summary>{TOPICS.topics[topic] ?? topic}</summary>
           <ul class="links">
             {asked

@@ -3,6 +3,8 @@ import type { Finding, FindingRow } from "@half-order/core";
 import type { VNode } from "preact";
 import { firstQuestions } from "../state/asked.ts";
 import { canRedo, canUndo, findings, profile, redo, undo } from "../state/case.ts";
+import { hasPort } from "../state/port.ts";
+import { at } from "../state/route.ts";
 import { isDesk } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
 import { UNDO } from "../text/en.ts";
@@ -30,6 +32,7 @@ function Answers(): VNode {
         </button>
       </p>
       <ul class="answers">
+        {!hasPort.value && <NoPort />}
         {firsts.map((row) => firstOf(row, given) ?? <NotKnown key={row.id} row={row} />)}
         {given.filter(({ finding }) => !firsts.some(({ id }) => id === finding)).map(line)}
       </ul>
@@ -46,6 +49,22 @@ function firstOf({ id }: FindingRow, given: readonly Finding[]): VNode | undefin
 
 function line(given: Finding): VNode {
   return <GivenAnswer key={`${given.finding} ${given.cylinder}`} given={given} from="answers" />;
+}
+
+/** Said of the car with the first question; it stands here too, so that it can be taken back. */
+function NoPort(): VNode {
+  return (
+    <li>
+      <p>
+        <small>{LISTED.port}</small>
+        {LISTED.noPort}
+      </p>
+      <a class="quiet" href={at("hand", "answers")}>
+        {LISTED.change}
+        <span class="vh">: {LISTED.port}</span>
+      </a>
+    </li>
+  );
 }
 
 function NotKnown({ row }: { row: FindingRow }): VNode {

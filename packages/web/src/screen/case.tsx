@@ -18,7 +18,7 @@ import { screen } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
 import { drawn, isDesk } from "../state/view.ts";
 import { backAddress, openQuestion } from "../state/way.ts";
-import { LAZY, PICTURE } from "../text/en.ts";
+import { LAZY, PAGE, PICTURE } from "../text/en.ts";
 import { QuestionFoot, RankingFoot } from "../ui/foot.tsx";
 import { Later } from "../ui/later.tsx";
 import { Lazy } from "../ui/lazy.tsx";
@@ -58,6 +58,7 @@ interface Frame {
 }
 
 function Desk({ children }: Frame): VNode {
+  const act = children ?? (!isClosed.value && <Lazy entry={NEXT_STEP} />);
   return (
     <main class="desk">
       {hasDrive.value && <Lazy entry={DRIVE_ANSWER} />}
@@ -85,7 +86,11 @@ function Desk({ children }: Frame): VNode {
           </>
         )}
       </div>
-      <div class="desk-act">{children ?? (!isClosed.value && <Lazy entry={NEXT_STEP} />)}</div>
+      {act && (
+        <section class="desk-act" aria-label={PAGE.act}>
+          {act}
+        </section>
+      )}
     </main>
   );
 }

@@ -9,8 +9,9 @@ import { at, goTo } from "../state/route.ts";
 import { saveAsFile } from "../state/save-file.ts";
 import type { KeptCase } from "../state/store.ts";
 import { clearView } from "../state/view.ts";
-import { sayCase, sayKept, sayProfile } from "../text/answer.ts";
+import { sayCase, sayProfile } from "../text/answer.ts";
 import { CASES } from "../text/en-shelf.ts";
+import { sayKept } from "../text/kept.ts";
 import { FileWay } from "../ui/file-way.tsx";
 import { Heading } from "../ui/heading.tsx";
 

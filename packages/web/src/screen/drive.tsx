@@ -43,7 +43,7 @@ function Drive(): VNode {
             ? level
               ? inUnits.value(level.say)
               : now.ask
-                ? DRIVE.ask
+                ? DRIVE.ask[now.ask]
                 : DRIVE.nothing
             : DRIVE.title}
         </Heading>
@@ -68,7 +68,7 @@ function Drive(): VNode {
 function Soon({ of }: { of: DriveAdvice }): VNode {
   return (
     <>
-      {of.ask && <AskLamp isKnown={of.level !== undefined} finding={of.ask} />}
+      {of.ask && <AskLook isKnown={of.level !== undefined} finding={of.ask} />}
       <Cautions ids={of.cautions} isShort={of.level !== undefined} />
       {of.level && (
         <Part title={DRIVE_IN_FULL.steps}>
@@ -86,7 +86,7 @@ function Whole({ of }: { of: DriveAdvice }): VNode {
   const { level, rules, never, missing, limpHome } = of;
   return (
     <>
-      {of.ask && <AskLamp isKnown={level !== undefined} finding={of.ask} />}
+      {of.ask && <AskLook isKnown={level !== undefined} finding={of.ask} />}
       {!level && <p class="help">{DRIVE_IN_FULL.nothingMore}</p>}
       {seemsMended(repairs.value) && <p>{DRIVE_IN_FULL.before}</p>}
       <Cautions ids={of.cautions} isShort={of.level !== undefined} />
@@ -113,12 +113,17 @@ function Whole({ of }: { of: DriveAdvice }): VNode {
   );
 }
 
-function AskLamp({ isKnown, finding }: { isKnown: boolean; finding: string }): VNode {
+interface AskLookProps {
+  readonly isKnown: boolean;
+  readonly finding: NonNullable<DriveAdvice["ask"]>;
+}
+
+function AskLook({ isKnown, finding }: AskLookProps): VNode {
   return (
     <div>
       {isKnown && <p>{DRIVE_IN_FULL.askMore}</p>}
       <a class="option is-finish" href={askFrom("drive", finding)}>
-        {DRIVE.askLink}
+        {DRIVE.askLink[finding]}
       </a>
     </div>
   );
@@ -185,14 +190,16 @@ function Limp({ of }: { of: LimpHome }): VNode {
       <Part title={DRIVE_IN_FULL.tow}>
         <Plain of={of.towInstead} />
       </Part>
-      <details class="topic">
-        <summary>{DRIVE_IN_FULL.fuelCut}</summary>
-        <div class="aside">
-          <Cautions ids={fuelCut.cautions} />
-          <Never of={fuelCut.never} />
-          <Ordered of={fuelCut.steps} />
-        </div>
-      </details>
+      {fuelCut && (
+        <details class="topic">
+          <summary>{DRIVE_IN_FULL.fuelCut}</summary>
+          <div class="aside">
+            <Cautions ids={fuelCut.cautions} />
+            <Never of={fuelCut.never} />
+            <Ordered of={fuelCut.steps} />
+          </div>
+        </details>
+      )}
       <Part title={DRIVE_IN_FULL.afterwards}>
         <Plain of={of.afterwards} />
       </Part>

@@ -1,12 +1,16 @@
 // What is at hand: place, tools, skill and prices, so that what is offered can also be done.
-import { type AtHand, holdsTool, type Tool, toolsIn } from "@half-order/core";
+import { type AtHand, CHECKS, holdsTool, type Tool, toolsIn } from "@half-order/core";
 import type { ComponentChildren, VNode } from "preact";
 import { useState } from "preact/hooks";
-import { openCase } from "../state/case.ts";
+import { openCase, profile } from "../state/case.ts";
 import { chooseHand, hand, isHandKept } from "../state/hand.ts";
+import { isOfUse } from "../state/of-use.ts";
+import { olderHere, olderParts, toggleOlder } from "../state/older.ts";
 import { hasPort, setPort } from "../state/port.ts";
+import { hasAllFindings } from "../state/prose.ts";
 import { at, path } from "../state/route.ts";
 import { CHECK } from "../text/en-check.ts";
+import { OLDER } from "../text/en-older.ts";
 import { HAND } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 import { Option } from "../ui/option.tsx";
@@ -40,11 +44,11 @@ function Hand(): VNode {
           isGiven={now.tools?.length === 0}
           onClick={() => (now.tools?.length === 0 ? set({}, "tools") : set({ tools: [] }))}
         />
-        {TOOLS.map((tool) => (
+        {toolsShown(now).map((tool) => (
           <Option
             key={tool}
             say={CHECK.tools[tool] ?? tool}
-            isGiven={now.tools !== undefined && holdsTool(now.tools, tool)}
+            isGiven={holds(now, tool)}
             isSeveral
             onClick={() => set({ tools: toggled(handNow().tools ?? [], tool) })}
           />
@@ -58,6 +62,15 @@ function Hand(): VNode {
             isSeveral
             onClick={() => setPort(!hasPort.value)}
           />
+          {olderParts(profile.value?.ignition).map((part) => (
+            <Option
+              key={part}
+              say={OLDER.whole[part]}
+              isGiven={olderHere.value.includes(part)}
+              isSeveral
+              onClick={() => toggleOlder(part)}
+            />
+          ))}
         </Group>
       )}
       <Group title={HAND.skill}>
@@ -99,6 +112,17 @@ function set(part: Partial<AtHand>, ...without: readonly (keyof AtHand)[]): void
     ([field]) => !without.includes(field as keyof AtHand),
   );
   chooseHand(Object.fromEntries(next));
+}
+
+function holds({ tools }: AtHand, tool: Tool): boolean {
+  return tools !== undefined && holdsTool(tools, tool);
+}
+
+/** What the engine of the open case can do with, and all that was ticked before. */
+function toolsShown(now: AtHand): readonly Tool[] {
+  const known = profile.value;
+  if (!known || !hasAllFindings()) return TOOLS;
+  return TOOLS.filter((tool) => holds(now, tool) || isOfUse(tool, known, CHECKS));
 }
 
 function toggled(before: NonNullable<AtHand["tools"]>, tool: Tool): readonly Tool[] {

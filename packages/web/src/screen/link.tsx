@@ -4,14 +4,12 @@ import type { VNode } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { readLink } from "../hand-over/link.ts";
 import { sameCase } from "../hand-over/same-case.ts";
-import { openCase, takeCase } from "../state/case.ts";
+import { takeOnce } from "../hand-over/take-once.ts";
 import type { FileReading } from "../state/file.ts";
-import { lookAtShelf, open, shelf } from "../state/keep.ts";
-import { goTo } from "../state/route.ts";
-import type { CaseDoc } from "../state/store.ts";
-import { clearView } from "../state/view.ts";
+import { lookAtShelf, shelf } from "../state/keep.ts";
 import { sayCase } from "../text/answer.ts";
-import { LAZY, START } from "../text/en.ts";
+import { LAZY } from "../text/en.ts";
+import { KEPT } from "../text/en-kept.ts";
 import { LINKED } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 import { Invented } from "../ui/invented.tsx";
@@ -34,15 +32,13 @@ function Link(): VNode {
       {reading && "doc" in reading && (
         <>
           <p>
-            {sayCase(reading.doc)}, {START.answers(reading.doc.findings.length)}
+            {sayCase(reading.doc)}, {KEPT.answers(reading.doc.findings.length)}
           </p>
           <Invented of={reading.doc.engine} />
           <p class="help">{here ? LINKED.isHere : LINKED.help}</p>
           <Finish
             onClick={() => {
-              clearView();
-              take(reading.doc);
-              goTo("ranking");
+              void takeOnce(reading.doc);
             }}
           >
             {LINKED.open}
@@ -51,13 +47,6 @@ function Link(): VNode {
       )}
     </section>
   );
-}
-
-/** By what is here at the tap: another tab may have changed it meanwhile. */
-function take(doc: CaseDoc): void {
-  const here = sameCase(doc, shelf.value);
-  if (!here) takeCase(doc);
-  else if (here.id !== openCase.value?.id) open(here);
 }
 
 export { Link as Screen };

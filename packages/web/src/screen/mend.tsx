@@ -1,13 +1,14 @@
 // A repair from the first screw to the first start, and how it runs then.
 import type { CylinderName, Mending, Problem, RepairResult } from "@half-order/core";
 import type { VNode } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { Wanted } from "../state/advising.ts";
 import { addRepair, asOneStep, repairs } from "../state/case.ts";
+import { faultWords } from "../state/prose.ts";
 import { goTo, path } from "../state/route.ts";
 import { keyAt, keyOfStep, offInShort } from "../state/step.ts";
 import { drawn, isDesk } from "../state/view.ts";
-import { closeList, spend, tickedOf, work } from "../state/work.ts";
+import { closeList, closeUp, offNow, spend, tickedOf } from "../state/work.ts";
 import { LAZY, LEDGER, list } from "../text/en.ts";
 import { MEND, STEP, sayMinutes } from "../text/en-mend.ts";
 import { GROUNDS } from "../text/en-ranking.ts";
@@ -73,18 +74,7 @@ function Whole({ of, wanted }: { of: Mending; wanted: Wanted }): VNode {
     <>
       <p>{MEND.cures(chanceText(of.cures))}</p>
       <Cautions ids={of.cautions} />
-      <Part title={MEND.opens}>
-        {of.opens.length > 0 ? (
-          <Plain
-            of={offInShort(of.opens).map(
-              ({ say, ids, minutes }) =>
-                `${STEP.off(say, ids.length)}, ${STEP.openMinutes(sayMinutes(minutes))}`,
-            )}
-          />
-        ) : (
-          <p>{work.value.open.length > 0 ? MEND.opensOff : MEND.opensNothing}</p>
-        )}
-      </Part>
+      <ComesOff of={of} />
       <For of={of} />
       <AlsoRight of={of} />
       <NotYet of={of} />
@@ -101,6 +91,42 @@ function Whole({ of, wanted }: { of: Mending; wanted: Wanted }): VNode {
   );
 }
 
+/** What a check before had off is not to be taken off again; whether it is still off only the user knows. */
+function ComesOff({ of: { opens } }: { of: Mending }): VNode {
+  const ref = useRef<HTMLDivElement>(null);
+  const isLeftOff = offNow.value.length > 0;
+  return (
+    <Part title={MEND.opens}>
+      <div ref={ref} class="aside" tabIndex={-1}>
+        {opens.length > 0 && (
+          <Plain
+            of={offInShort(opens).map(
+              ({ say, ids, minutes }) =>
+                `${STEP.off(say, ids.length)}, ${STEP.openMinutes(sayMinutes(minutes))}`,
+            )}
+          />
+        )}
+        {isLeftOff && (
+          <p>
+            {opens.length === 0 && MEND.opensNoMore} {MEND.leftOff}{" "}
+            <button
+              type="button"
+              class="quiet"
+              onClick={() => {
+                closeUp();
+                ref.current?.focus();
+              }}
+            >
+              {STEP.allOn}
+            </button>
+          </p>
+        )}
+        {opens.length === 0 && !isLeftOff && <p>{MEND.opensNothing}</p>}
+      </div>
+    </Part>
+  );
+}
+
 interface AskResultProps {
   /** Lines of the put-back list that are not ticked. */
   readonly left: number;
@@ -110,14 +136,20 @@ interface AskResultProps {
 /** An engine that runs right may still have something loose on it: asked about, not forbidden. */
 function AskResult({ left, onResult }: AskResultProps): VNode {
   const [isAsking, setAsking] = useState(false);
+  const asked = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (isAsking) asked.current?.focus();
+  }, [isAsking]);
   const toList = (): void => {
     setAsking(false);
     document.querySelector<HTMLElement>(".ticks [aria-pressed=false]")?.focus();
   };
   if (isAsking && left > 0) {
     return (
-      <div class="options" role="alert">
-        <p class="wrong">{MEND.stillOpen(left)}</p>
+      <div class="options">
+        <p class="wrong" ref={asked} tabIndex={-1}>
+          {MEND.stillOpen(left)}
+        </p>
         <Option say={MEND.allOn} onClick={() => onResult("cured")} />
         <Dashed onClick={toList}>{MEND.toList}</Dashed>
       </div>
@@ -135,16 +167,21 @@ function AskResult({ left, onResult }: AskResultProps): VNode {
 
 /** What it is for, with the chance that the fault is there and that this mends it. */
 function For({ of: { faults } }: { of: Mending }): VNode {
+  // What mends a fault is told once, at whichever places it may be.
+  const isNew = (i: number): boolean =>
+    faults.findIndex(({ fault }) => fault === faults[i]?.fault) === i;
   return (
     <Part title={MEND.for}>
       {faults.length === 0 && <p>{MEND.forNothing}</p>}
       <dl>
-        {faults.map(({ fault, place, name, probability, works }) => (
+        {faults.map(({ fault, place, name, probability, works }, i) => (
           <div key={`${fault}@${place}`} class="fact">
             <dt>
               {name} <b>{chanceText(probability)}</b>
             </dt>
-            <dd class="help">{MEND.works(chanceText(works))}</dd>
+            <dd class="help">
+              {isNew(i) && faultWords(fault)?.mend} {MEND.works(chanceText(works))}
+            </dd>
           </div>
         ))}
       </dl>

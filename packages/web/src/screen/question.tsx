@@ -1,7 +1,7 @@
 // One question. The first ones lead on to the next; one that was reached from a list leads back to it.
 import type { FindingRow } from "@half-order/core";
 import type { VNode } from "preact";
-import { NOWHERE, PART_QUESTION, PLACE_ASKED, PORT_ASKED } from "../parts.ts";
+import { NOWHERE, OLDER_ASKED, PART_QUESTION, PLACE_ASKED, PORT_ASKED } from "../parts.ts";
 import { firstQuestions } from "../state/asked.ts";
 import {
   answerOf,
@@ -68,6 +68,7 @@ function Of({ row }: { row: FindingRow }): VNode | null {
       )}
       <Leave row={row} />
       {step === 0 && <Lazy entry={PORT_ASKED} />}
+      {step === 0 && engine.ignition === "distributor" && <Lazy entry={OLDER_ASKED} />}
     </section>
   );
 }

@@ -5,6 +5,7 @@ import { useState } from "preact/hooks";
 import { CASE_PROBLEMS } from "../parts.ts";
 import { CONFLICT, FAULT_DETAIL } from "../screens.ts";
 import { findings, repairs } from "../state/case.ts";
+import { findingRow } from "../state/catalogue.ts";
 import { drafted } from "../state/draft.ts";
 import { drive } from "../state/drive.ts";
 import type { PartGroup } from "../state/group.ts";
@@ -47,7 +48,7 @@ export function RankingPanel(): VNode {
       {drafted.value[0] && (
         <p class="wrong">
           <a class="act-link" href={askFrom("ranking", drafted.value[0])}>
-            {RANKING.unconfirmed}
+            {RANKING.unconfirmed(findingRow(drafted.value[0])?.ask ?? "")}
           </a>
         </p>
       )}
@@ -103,7 +104,7 @@ function Else({ probability }: { probability: number }): VNode {
         {RANKING.somethingElse}
         <small>{RANKING.somethingElseAbout}</small>
       </span>
-      <Chance of={probability} />
+      <Chance of={probability} name={RANKING.somethingElse} />
       <Bar of={probability} isLeader={false} />
     </li>
   );

@@ -18,6 +18,7 @@ import { isDesk } from "../state/view.ts";
 import { UNDO } from "../text/en.ts";
 import { MEND, REPAIRS } from "../text/en-mend.ts";
 import { Heading } from "../ui/heading.tsx";
+import { keepPlace } from "../ui/keep-place.ts";
 import { RepairResults } from "../ui/repair-result.tsx";
 import "../style/mend.css";
 
@@ -77,7 +78,11 @@ function Done({ of, index, name = of.repair }: DoneProps): VNode {
             <span class="vh">: {name}</span>
           </a>
         )}
-        <button type="button" class="quiet" onClick={() => removeRepair(index)}>
+        <button
+          type="button"
+          class="quiet"
+          onClick={({ currentTarget }) => keepPlace(currentTarget, () => removeRepair(index))}
+        >
           {REPAIRS.remove}
           <span class="vh">: {name}</span>
         </button>

@@ -12,9 +12,11 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { Block } from "../diagram/block.tsx";
 import { Dial } from "../diagram/dial.tsx";
 import { chooseEngine, isChange } from "../state/begin.ts";
+import { type Older, olderHere, olderParts } from "../state/older.ts";
 import { hasPort } from "../state/port.ts";
 import { emptySketch, profileOf, type Sketch } from "../state/sketch.ts";
 import { PICK } from "../text/en.ts";
+import { OLDER } from "../text/en-older.ts";
 import { HAND, SKETCH } from "../text/en-shelf.ts";
 import { Heading } from "../ui/heading.tsx";
 import { Option } from "../ui/option.tsx";
@@ -22,7 +24,7 @@ import { Option } from "../ui/option.tsx";
 function SketchScreen(): VNode {
   // The car stays the same when its engine is described anew.
   const [sketch, setSketch] = useState<Sketch>(() =>
-    isChange() ? { ...emptySketch, hasPort: hasPort.value } : emptySketch,
+    isChange() ? { ...emptySketch, hasPort: hasPort.value, older: olderHere.value } : emptySketch,
   );
   const [isAsked, setAsked] = useState(false);
   const [refused, setRefused] = useState(0);
@@ -60,6 +62,15 @@ function SketchScreen(): VNode {
           isSeveral
           onClick={() => set({ hasPort: !sketch.hasPort })}
         />
+        {olderParts(sketch.ignition).map((part) => (
+          <Option
+            key={part}
+            say={OLDER.whole[part]}
+            isGiven={sketch.older.includes(part)}
+            isSeveral
+            onClick={() => set({ older: toggled(sketch.older, part) })}
+          />
+        ))}
         <button type="submit" class="option is-finish">
           {SKETCH.use}
         </button>
@@ -75,6 +86,10 @@ function SketchScreen(): VNode {
       </div>
     </form>
   );
+}
+
+function toggled(parts: readonly Older[], part: Older): readonly Older[] {
+  return parts.includes(part) ? parts.filter((other) => other !== part) : [...parts, part];
 }
 
 interface RefusedProps {

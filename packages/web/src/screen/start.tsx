@@ -2,18 +2,15 @@
 import { cylinderCounts } from "@half-order/core";
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { lookAtShelf, open, shelf } from "../state/keep.ts";
-import { at, goTo } from "../state/route.ts";
+import { SHELF } from "../parts.ts";
+import { lookAtShelf, shelf } from "../state/keep.ts";
+import { at } from "../state/route.ts";
 import { isKeptOffline } from "../state/update.ts";
-import { clearView } from "../state/view.ts";
-import { sayCase, sayKept } from "../text/answer.ts";
 import { START } from "../text/en.ts";
 import { SafeFirst } from "../ui/caution.tsx";
 import { FileWay } from "../ui/file-way.tsx";
 import { Heading } from "../ui/heading.tsx";
-
-/** Cases shown here; the others are on their own screen. */
-const SHOWN = 3;
+import { Lazy } from "../ui/lazy.tsx";
 
 /** Each way is called as its address: one that was tapped before the scripts have come is then the target. */
 export function Start(): VNode {
@@ -31,7 +28,7 @@ export function Start(): VNode {
         <Hero />
       </div>
       <div class="start-ways">
-        <Shelf />
+        {shelf.value.length > 0 && <Lazy entry={SHELF} />}
         <h2 class="title">{START.ask}</h2>
         <div class="numbers">
           {cylinderCounts().map((count) => (
@@ -72,34 +69,5 @@ function Way({ to, say, more }: { to: string; say: string; more: string }): VNod
         <small>{more}</small>
       </a>
     </li>
-  );
-}
-
-/** The case changed last, and the way to all of them. */
-function Shelf(): VNode | null {
-  const [last] = shelf.value;
-  if (!last) return null;
-  return (
-    <>
-      <h2 class="minor">{START.kept}</h2>
-      <ul class="links">
-        {shelf.value.slice(0, SHOWN).map((kept) => (
-          <li key={kept.id}>
-            <button
-              type="button"
-              onClick={() => {
-                clearView();
-                open(kept);
-                goTo("ranking");
-              }}
-            >
-              {sayCase(kept.doc)}
-              <small>{sayKept(kept)}</small>
-            </button>
-          </li>
-        ))}
-        <Way to="cases" say={START.cases} more={START.casesMore} />
-      </ul>
-    </>
   );
 }

@@ -14,7 +14,8 @@ import {
   type Sureness,
   sureness,
 } from "../sure/work-out.ts";
-import { sayAnswer, sayAsked, sayOrder } from "../text/answer.ts";
+import { sayOrder } from "../text/answer.ts";
+import { sayAnswer, sayAsked } from "../text/asked.ts";
 import { PROBLEM } from "../text/en-problem.ts";
 import { SURE } from "../text/en-sure.ts";
 import { chanceText } from "../ui/chance.tsx";

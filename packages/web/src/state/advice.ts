@@ -7,7 +7,7 @@ import { atHand, caseId, findings, openCase, profile, repairs } from "./case.ts"
 import { Thinker } from "./thinker.ts";
 import { isWeighing, thread } from "./thinking.ts";
 import { units } from "./unit.ts";
-import { work } from "./work.ts";
+import { offNow, work } from "./work.ts";
 
 /** The last plan; it stays while the next one is worked out, but not for another case. */
 export const plan = signal<Next | undefined>(undefined);
@@ -137,7 +137,7 @@ export function followMending(
   return effect(() => {
     const done = repairs.peek().slice(0, before);
     const { gap, torque } = units.value;
-    const open = work.peek().open;
+    const open = offNow.value;
     if (!profile.value || !findings.value || thread.value === undefined) return;
     const question = { wanted, atHand: atHand.value ?? {}, open, units: { gap, torque } };
     ask(asker, { kind: "mend", ...question }, done)

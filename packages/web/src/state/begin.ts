@@ -1,8 +1,8 @@
 // From a chosen engine into its case: a new one, or the open one with another engine.
-import { profileById } from "@half-order/core";
-import { beginCase, changeEngine } from "./case.ts";
+import { type EngineProfile, profileById } from "@half-order/core";
+import { beginCase, changeEngine, profile } from "./case.ts";
 import { hand } from "./hand.ts";
-import { hasPort, withPort } from "./port.ts";
+import { hasPort } from "./port.ts";
 import { goTo, path } from "./route.ts";
 import type { CaseDoc } from "./store.ts";
 import { clearView } from "./view.ts";
@@ -25,10 +25,17 @@ export function chooseEngine(engine: CaseDoc["engine"], saysPort = false): void 
     // The same car, known better: what it has no port for it has none for now.
     const known = typeof engine === "string" ? profileById(engine) : engine;
     const stays = saysPort || hasPort.value || !known;
-    changeEngine(stays ? engine : withPort(known, false));
+    changeEngine(stays ? engine : inSameCar(known));
     goTo("ranking");
   } else {
     beginCase(engine, hand.value);
     goTo("question");
   }
+}
+
+/** Without a port as before; switched and fuelled as before, where that can be beside the other ignition. */
+function inSameCar(known: EngineProfile): EngineProfile {
+  const { ignition, switching = "electronic", fuelling = "injection" } = profile.value ?? {};
+  const build = ignition === known.ignition ? { switching, fuelling } : {};
+  return { ...known, ...build, diagnosticPort: false };
 }

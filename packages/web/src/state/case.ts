@@ -205,9 +205,17 @@ export function closeAsMended(): void {
   changeCase((doc) => ({ ...doc, closed: new Date().toISOString() }));
 }
 
-/** It was not mended after all. */
+/** It was not mended after all: the repair that seemed to cure it did so at first. */
 export function reopen(): void {
-  changeCase(({ closed: _, ...doc }) => doc);
+  const last = repairs.value.findLastIndex(({ result }) => result === "cured");
+  changeCase(({ closed: _, repairs: done, ...doc }) => ({
+    ...doc,
+    ...(done && { repairs: done.map((each, i) => (i === last ? cameBack(each) : each)) }),
+  }));
+}
+
+function cameBack(repair: RepairDone): RepairDone {
+  return { ...repair, result: "came-back" };
 }
 
 function setRepairs(next: readonly RepairDone[]): void {

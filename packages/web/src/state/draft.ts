@@ -1,7 +1,9 @@
 // What is ticked or typed and not yet confirmed? Kept on the device beside the case, so that neither a tap
-// elsewhere nor a reload loses it; it is no answer before it is confirmed.
+// elsewhere nor a reload loses it; it is no answer to weigh before it is confirmed.
+import type { Finding } from "@half-order/core";
 import { computed, effect, signal } from "@preact/signals";
 import { caseId } from "./case.ts";
+import { findingRow } from "./catalogue.ts";
 
 /** Ticked options, or what stands in the fields, in the order of its answerer. */
 export type Draft = readonly string[];
@@ -26,6 +28,15 @@ export function draftOf(key: string): Draft | undefined {
 
 /** The findings with something unconfirmed. */
 export const drafted = computed(() => Object.keys(drafts.value).map((key) => key.split(" ", 1)[0]));
+
+/** What is ticked, as answers: what speaks against driving is not waited for. */
+export const ticked = computed((): readonly Finding[] =>
+  Object.entries(drafts.value).flatMap(([finding, draft]) => {
+    const row = findingRow(finding);
+    const answer = draft.filter((option) => row?.kind === "several" && option in row.options);
+    return answer.length > 0 ? [{ finding, answer }] : [];
+  }),
+);
 
 /** `undefined` puts it away. */
 export function setDraft(key: string, draft: Draft | undefined): void {

@@ -2,6 +2,7 @@
 import type { DriveAdvice } from "@half-order/core";
 import { batch, computed, effect, signal } from "@preact/signals";
 import { caseId, findings, profile } from "./case.ts";
+import { ticked } from "./draft.ts";
 import { Thinker } from "./thinker.ts";
 import { thread } from "./thinking.ts";
 
@@ -39,7 +40,8 @@ export function followDrive(): void {
   let last: string | undefined;
   effect(() => {
     const inFull = wantsAll.value;
-    const [id, known, given] = [caseId.value, profile.value, findings.value];
+    const [id, known] = [caseId.value, profile.value];
+    const given = [...findings.value, ...ticked.value];
     const thinker = warner.value;
     if (id !== last) {
       drive.value = undefined;

@@ -1,6 +1,12 @@
 // The ranking as a short list: what can fail in one part stands in one row, and so do parts that differ in
 // nothing but their cylinder. A pure sum-up of what the library says.
-import type { CylinderName, RankedFault, Ranking } from "@half-order/core";
+import {
+  type CylinderName,
+  isAlikePart,
+  type RankedFault,
+  type Ranking,
+  WAY_TELLING,
+} from "@half-order/core";
 
 /** A part, or several alike, with the faults that it may have. */
 export interface PartGroup {
@@ -15,11 +21,6 @@ export interface PartGroup {
   readonly faults: readonly RankedFault[];
 }
 
-/** Parts of one kind count as alike when their chances differ by no more than this part of them. */
-const ALIKE = 0.1;
-/** Faults this rare are not told one by one. */
-const WORTH_TELLING = 0.002;
-
 /** All parts, likeliest first. */
 export function partGroups({ ranking, components }: Ranking): readonly PartGroup[] {
   const byComponent = new Map<string, RankedFault[]>();
@@ -31,9 +32,11 @@ export function partGroups({ ranking, components }: Ranking): readonly PartGroup
   const groups: PartGroup[] = [];
   for (const { component, part, cylinders, probability } of components) {
     const faults = (byComponent.get(component) ?? []).filter(
-      (fault, i) => i === 0 || fault.probability > WORTH_TELLING,
+      (fault, i) => i === 0 || fault.probability > WAY_TELLING,
     );
-    const at = groups.findIndex((group) => isAlike(group, part, cylinders, probability));
+    const at = groups.findIndex(({ places: [own = []], ...group }) =>
+      isAlikePart({ ...group, cylinders: own }, { part, cylinders, probability }),
+    );
     const like = groups[at];
     if (!like) {
       groups.push({ key: component, part, places: [cylinders], probability, faults });
@@ -46,14 +49,4 @@ export function partGroups({ ranking, components }: Ranking): readonly PartGroup
     };
   }
   return groups;
-}
-
-function isAlike(
-  group: PartGroup,
-  part: string,
-  cylinders: readonly CylinderName[],
-  probability: number,
-): boolean {
-  const isSameSize = group.places[0]?.length === cylinders.length;
-  return group.part === part && isSameSize && probability >= group.probability * (1 - ALIKE);
 }

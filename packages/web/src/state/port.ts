@@ -1,9 +1,9 @@
 // Can a code reader be plugged into the engine of the open case?
-import type { EngineProfile } from "@half-order/core";
+import { type EngineProfile, hasDiagnosticPort } from "@half-order/core";
 import { computed } from "@preact/signals";
 import { changeEngine, profile } from "./case.ts";
 
-export const hasPort = computed(() => profile.value?.diagnosticPort !== false);
+export const hasPort = computed(() => !profile.value || hasDiagnosticPort(profile.value));
 
 /** Says whether the engine has a port; all answers stay, those that come through it say nothing without one. */
 export function setPort(has: boolean): void {
@@ -11,10 +11,12 @@ export function setPort(has: boolean): void {
   if (known) changeEngine(withPort(known, has));
 }
 
-/** The engine with a port or without one. */
+/** The engine with a port, and so without what only older ones have, or without one. */
 export function withPort(
   { diagnosticPort: _, ...known }: EngineProfile,
   has: boolean,
 ): EngineProfile {
-  return has ? known : { ...known, diagnosticPort: false };
+  if (!has) return { ...known, diagnosticPort: false };
+  const { switching: __, fuelling: ___, ...later } = known;
+  return later;
 }

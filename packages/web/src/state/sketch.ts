@@ -1,5 +1,6 @@
 // An engine as it is typed, and the profile that it makes.
 import type { CylinderName, EngineProfile, IgnitionKind, Layout } from "@half-order/core";
+import { type Older, olderParts, withOlder } from "./older.ts";
 import { withPort } from "./port.ts";
 
 export interface Sketch {
@@ -12,6 +13,8 @@ export interface Sketch {
   readonly banks: string;
   /** Whether a code reader can be plugged in. */
   readonly hasPort: boolean;
+  /** What of an older engine it has, where there is a distributor. */
+  readonly older: readonly Older[];
 }
 
 export const emptySketch: Sketch = {
@@ -23,6 +26,7 @@ export const emptySketch: Sketch = {
   intervals: "",
   banks: "",
   hasPort: true,
+  older: [],
 };
 
 /** What was typed, as a profile; whether it makes sense is for `checkProfile` to say. */
@@ -39,7 +43,11 @@ export function profileOf(sketch: Sketch): EngineProfile {
     ...(intervals.length > 0 ? { firingIntervals: intervals } : {}),
     ignition: sketch.ignition,
   };
-  return withPort(profile, sketch.hasPort);
+  const older = olderParts(sketch.ignition).filter((part) => sketch.older.includes(part));
+  return older.reduce(
+    (known, part) => withOlder(known, part, true),
+    withPort(profile, sketch.hasPort),
+  );
 }
 
 function words(text: string): readonly string[] {

@@ -12,7 +12,7 @@ import { isOrderOf } from "./order.ts";
 import { ranking } from "./thinking.ts";
 
 /** Wide enough for picture, ranking and question side by side. */
-const DESK = "(min-width: 900px)";
+const DESK = "(min-width: 56.25em)";
 export const isDesk = signal(false);
 
 /** Probabilities as numbers instead of words; set by tapping one. */

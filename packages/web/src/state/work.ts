@@ -16,6 +16,9 @@ export const work = computed<Whole>(() => {
   return book ? { ...NONE, ...book } : NONE;
 });
 
+/** Ids of what is off the engine. */
+export const offNow = computed<readonly string[]>(() => work.value.open);
+
 function changeWork(edit: (before: Whole) => WorkBook): void {
   changeCase((doc) => ({ ...doc, work: { ...doc.work, ...edit({ ...NONE, ...doc.work }) } }));
 }

@@ -1,41 +1,8 @@
-// Answers in words.
-import {
-  type Answer,
-  type Engine,
-  type EngineProfile,
-  type Finding,
-  type FindingRow,
-  profileById,
-  servesAll,
-} from "@half-order/core";
-import { inUnits } from "../state/figure.ts";
+// Engines, cases, orders and parts in words.
+import { type EngineProfile, profileById } from "@half-order/core";
 import type { PartGroup } from "../state/group.ts";
-import type { CaseDoc, KeptCase } from "../state/store.ts";
-import { ANSWERS, CASE_NAME, either, LEDGER, list, PICK, QUESTION, RANKING, START } from "./en.ts";
-
-/** The answer as the buttons say it; an unknown option or row as it is written. */
-export function sayAnswer(row: FindingRow | undefined, answer: Answer): string {
-  if (typeof answer === "number")
-    return inUnits.value(`${answer} ${row?.reading?.unit ?? ""}`.trim());
-  if (typeof answer === "string") return sayOption(row, answer);
-  if (Array.isArray(answer)) {
-    const words = (answer as readonly string[]).map((option) => sayOption(row, option));
-    return words.length > 0 ? words.join(", ") : ANSWERS.none_;
-  }
-  const counts = Object.entries(answer).map(([name, count]) => `${name}: ${count}`);
-  return counts.join(", ");
-}
-
-/** What was asked, with its cylinder where it has one; without it where all cylinders of the engine share the thing. */
-export function sayAsked(
-  row: FindingRow | undefined,
-  { finding, cylinder }: Pick<Finding, "finding" | "cylinder">,
-  engine?: Engine,
-): string {
-  const ask = row?.ask ?? finding;
-  const isOfAll = row && engine && servesAll(engine, row.scope, cylinder);
-  return cylinder === undefined || isOfAll ? ask : `${ask} (${LEDGER.cylinder(String(cylinder))})`;
-}
+import type { CaseDoc } from "../state/store.ts";
+import { CASE_NAME, either, list, PICK, RANKING } from "./en.ts";
 
 export function sayOrder(order: readonly (string | number)[]): string {
   return order.join("-");
@@ -47,13 +14,6 @@ export function sayGroups(groups: readonly (readonly (string | number)[])[]): st
     .filter((group) => group.length > 1)
     .map(list)
     .join(", ");
-}
-
-function sayOption(row: FindingRow | undefined, option: string): string {
-  const known = row?.options[option]?.say;
-  if (known !== undefined) return inUnits.value(known);
-  if (row?.kind === "presence") return option === "yes" ? QUESTION.yes : QUESTION.no;
-  return option;
 }
 
 /** A row of the ranking: its fault, or the part where that may have failed in several ways. */
@@ -92,15 +52,6 @@ export function sayEngine(profile: EngineProfile): string {
     ...(profile.firingOrder ? [sayOrder(profile.firingOrder)] : []),
     PICK.kindNames[profile.ignition],
   ].join(", ");
-}
-
-/** "5 answers, 3 May 2026 at 14:10" in the words of the browser's language. */
-export function sayKept({ changed, doc }: KeptCase): string {
-  const when = new Date(changed).toLocaleString(undefined, {
-    dateStyle: "medium",
-    timeStyle: "short",
-  });
-  return `${START.answers(doc.findings.length)}, ${when}`;
 }
 
 /** A case in a line: its title, else the name of its engine. */

@@ -8,6 +8,8 @@ export const LISTED = {
   notKnown: "Can't tell, or not asked yet",
   change: "Change",
   remove: "Remove",
+  port: "Port for a code reader",
+  noPort: "The car has none",
 };
 
 export const TOPICS = {

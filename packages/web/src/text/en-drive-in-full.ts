@@ -4,7 +4,7 @@ import type { DriveLevel } from "@half-order/core";
 export const DRIVE_IN_FULL = {
   before:
     "From answers given before the repair: it holds until what called for it is seen to be gone.",
-  askMore: "The lamp is not known yet. What it does can make this stricter.",
+  askMore: "One look is missing, and what it shows can make this stricter.",
   nothingMore: "That is no clearance: what nobody has looked at counts for nothing here.",
   steps: "Do this",
   why: "Because",

@@ -7,6 +7,7 @@ export const SHEET = {
   about: "A misfire or rough idle, as it stands",
   aboutMended: "A misfire or rough idle, and what mended it",
   on: (date: string): string => `as of ${date}`,
+  noPort: "The car has no port for a code reader.",
   does: "What it does",
   checked: "What was checked",
   mended: "What was mended",

@@ -43,7 +43,9 @@ export const STEP = {
   done: "That is all I could see",
   spent: (minutes: string): string => `Spent so far: ${minutes}.`,
   expected: (minutes: string): string =>
-    `Still to come: ${minutes} of your time, with the price of parts and of a call turned into time.`,
+    `Still to come: ${minutes}, with the price of parts and of a call turned into time.`,
+  expectedCall: (minutes: string): string =>
+    `What a professional asks is weighed like ${minutes} of work, by what an hour is taken to be worth. It is no time of your own.`,
   here: "Only what can be done at the roadside is offered. The rest is for a yard or a workshop.",
   without: (minutes: string): string => `With no further check: ${minutes}.`,
   endsInCall: (chance: string): string =>
@@ -65,6 +67,8 @@ export const STEP = {
   } satisfies Record<Withheld["why"], string>,
   hand: "Say what is at hand: place, tools, skill",
   handOther: "Something else is at hand now",
+  stopFirst: "Nothing below before this is put right.",
+  stopMore: "What to do, and what lifts it",
   /** Of a check with the engine running, by what is said of driving. */
   running: {
     "stop-now": "Not now: the engine must stay off. Leave every check that needs it running.",
@@ -89,6 +93,7 @@ export const STEP = {
     "With what is at hand no further check and no repair pays. Somebody with the right tools comes out cheaper.",
   callHere:
     "Nothing that can be mended here pays. While you wait, these looks cost nothing and help whoever mends it:",
+  callLooks: "These looks need no more than what is at hand, and help whoever mends it:",
   callHereOnly: "Nothing that can be done here pays. Have it fetched.",
   callLink: "Hand over what is known",
   shutOut: "Your answers on what is at hand leave out what could be done with more:",
@@ -111,11 +116,12 @@ export const MEND = {
   unknown: "This repair cannot be done on this engine",
   cures: (chance: string): string => `It cures the engine with this chance: ${chance}.`,
   for: "What it is for",
-  works: (chance: string): string => `mended by it: ${chance}`,
+  works: (chance: string): string => `Mended by this repair: ${chance}.`,
   forNothing: "None of the faults that are likely now. Look at the ranking before you begin.",
   opens: "What comes off",
   opensNothing: "Nothing has to come off.",
-  opensOff: "Nothing more: what must come off is off already.",
+  opensNoMore: "Nothing more.",
+  leftOff: "What a check before took off counts as still off. If it is not, say so:",
   stillOpen: (n: number): string =>
     n === 1
       ? "One line of the list is not ticked. Is that done too?"
@@ -199,8 +205,7 @@ export const MENDED = {
   proven: "How it was proven",
   drives: (clean: number, of: number): string =>
     clean > of ? `${clean} clean drives, where ${of} would do.` : `${clean} of ${of} clean drives.`,
-  body: (isNoted: boolean): string =>
-    `Nothing is left to do here. ${isNoted ? "One thing is" : "Two things are"} worth a minute:`,
+  body: "Nothing is left to do here. What may still be of use:",
   record: "Note the plugs that came out",
   recordMore: "the next service is then worked out",
   noted: "The record of the plugs",
@@ -209,7 +214,7 @@ export const MENDED = {
   handOverMore: "what was found, done and proven",
   answers: "The answers as they were given",
   reopen: "It was not mended after all: open it again",
-  reopenMore: "all answers and repairs are still there",
+  reopenMore: "the repair then counts as one after which it came back",
 };
 
 export const REPAIRS = {

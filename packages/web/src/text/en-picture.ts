@@ -5,6 +5,7 @@ export const DIAL = {
   cylinder: (name: string, angle: number): string => `Cylinder ${name} fires at ${angle}°`,
   companion: (name: string): string => `opposite ${name}`,
   sharesCoil: (names: string): string => `on one coil with ${names}`,
+  throughDistributor: "One coil serves all cylinders in turn, through the distributor.",
   misses: (chance: string): string => `misses: ${chance}`,
   /** While several firing orders may be. */
   vague: "The firing order is not known.",

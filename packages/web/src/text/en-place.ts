@@ -3,6 +3,7 @@
 export const PLACE = {
   where: "Where is the car?",
   places: { roadside: "Roadside", driveway: "At home", workshop: "Workshop" },
+  alarm: "Petrol, smoke, heat or a bad noise? Say so first",
   tools: "What is with you?",
   bare: "Bare hands",
   all: "More tools",

@@ -52,7 +52,7 @@ export const PRACTICE = {
   peeked: "Looked at the ranking",
   check: "Check something",
   mend: "I would mend this",
-  mendHelp: "One repair: it ends the search and shows what it was.",
+  mendHelp: "One repair: it ends the search and shows what it was, mended or not.",
   find: { check: "Find a check by a word", repair: "Find a repair by a word" },
   found: (n: number): string => (n === 1 ? "1 found" : `${n} found`),
   group: (tool: string, n: number): string => `With ${tool} (${n})`,
@@ -74,12 +74,14 @@ export const PRACTICE = {
     `The repair that was chosen: ${name}. It does not reach this, and the engine would miss as before.`,
   ways: "Both ways",
   waysHelp:
-    "After each step: how probable the ranking held the true fault, by what was known by then.",
+    "After each step: how probable the ranking held the true fault, by what was known by then. The page goes on until the engine runs right, or it is handed over; a repair is taken to cure where that is more likely than not.",
   held: (chance: string): string => `true fault: ${chance}`,
   learner: "The learner's way",
   library: "This page's way",
   before: "The story",
-  handed: {
+  end: {
+    runs: "It runs right.",
+    misses: "It misses as before: it is not mended yet.",
     "costs-more":
       "Has it done by a professional: by what was known, to go on would have cost more than that.",
     "little-mends":
@@ -88,15 +90,21 @@ export const PRACTICE = {
   cured: (chance: string): string => `cures it: ${chance}`,
   notCured: "does not cure it",
   checksTook: "Checks",
-  allTook: { repair: "With the repair", handed: "Until it was handed over" },
+  allTook: {
+    runs: "Until it ran right",
+    misses: "With the repair, and not mended yet",
+    "costs-more": "Until it was handed over",
+    "little-mends": "Until it was handed over",
+  },
 
   part: "Where the ways part",
   never: "Nowhere: the learner did what the page would have done.",
   partAt: (n: number): string =>
-    n === 0 ? "At once." : n === 1 ? "After the first check." : `After ${n} checks.`,
+    n === 0 ? "At once." : n === 1 ? "After the first step." : `After ${n} steps.`,
   did: { learner: "The learner", library: "The page" },
   doesCheck: (who: string, name: string): string => `${who}: ${name}.`,
   doesMend: (who: string, name: string): string => `${who}: mend. ${name}.`,
+  stops: (who: string): string => `${who} stops there, and the engine misses as before.`,
   handsOver: (who: string, why: string): string => `${who}: ${why}`,
   saves: (minutes: string): string =>
     `By what was known, with this check it was expected to run right ${minutes} sooner than with repairs alone, the time of the check counted in.`,

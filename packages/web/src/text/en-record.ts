@@ -103,7 +103,7 @@ export const WEAR = {
   overLimit: (cylinders: string): string => `At the limit: cylinder ${cylinders}.`,
   ofCylinder: (gap: string, cylinder: string): string => `${gap} at cylinder ${cylinder}`,
   range: (low: string, high: string): string => `${low} to ${high}`,
-  torque: (torque: string): string => `went in with ${torque}`,
+  putIn: (what: string): string => `put in its place: ${what}`,
   apart: (cylinders: string, n: number): string =>
     n === 1 ? `Cylinder ${cylinders} stands apart.` : `Cylinders ${cylinders} stand apart.`,
   few: "There are few plugs to compare: take it as a hint.",

@@ -26,15 +26,12 @@ export const START = {
   sketchMore: "type its firing order",
   file: "A case file",
   fileMore: "opened on this device, sent nowhere",
-  kept: "On this device",
   cases: "All cases",
-  casesMore: "rename, copy, save as a file, delete",
   hand: "What you have at hand",
   handMore: "tools, place, skill, prices",
   offline: "The whole page is on this device now: it works without a network.",
   notOffline:
     "This page needs its network: only from a secure address (https) can a browser keep it.",
-  answers: (n: number): string => (n === 1 ? "1 answer" : `${n} answers`),
   dial: "The firing dial of an invented engine: each cylinder at the angle at which it fires.",
 };
 
@@ -138,7 +135,7 @@ export const RANKING = {
   proven: "Repaired and proven",
   see: "The ranking",
   mended: "Mended",
-  unconfirmed: "Ticked, and not counted yet. To the question",
+  unconfirmed: (ask: string): string => `Ticked, and not weighed yet: ${ask}`,
   somethingElse: "Nothing this catalogue holds",
   somethingElseAbout: "A fault that the page does not know.",
   more: (n: number): string => `${n} less likely ones`,
@@ -172,7 +169,13 @@ export const ANSWERS = {
   link: (n: number): string => `Answers (${n})`,
 };
 
-export const PAGE = { nav: "Ways", next: "Next step", more: "More" };
+export const PAGE = {
+  nav: "Ways",
+  next: "Next step",
+  more: "More",
+  skip: "To the matter itself",
+  act: "What is asked or done",
+};
 
 export const UNDO = { undo: "Undo", redo: "Redo" };
 

@@ -1,6 +1,6 @@
 // What would a check have shown? Each of its answers in a line that can be read by itself.
 import type { Finding, FindingRow } from "@half-order/core";
-import { sayAnswer } from "./answer.ts";
+import { sayAnswer } from "./asked.ts";
 import { QUESTION } from "./en.ts";
 import { STEP } from "./en-mend.ts";
 

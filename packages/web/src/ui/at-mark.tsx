@@ -22,7 +22,7 @@ export function AtMark(): VNode | null {
             >
               {fault.name}
             </button>
-            <Chance of={fault.probability} />
+            <Chance of={fault.probability} name={fault.name} />
           </li>
         ))}
       </ul>

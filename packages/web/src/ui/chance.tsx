@@ -16,8 +16,15 @@ export function sayPercent(probability: number): string {
   return `${percent < 10 ? percent.toFixed(1) : percent.toFixed(0)} %`;
 }
 
+interface ChanceProps {
+  readonly of: number;
+  /** What is so probable, for who hears the button without its row. */
+  readonly name: string;
+  readonly isEach?: boolean;
+}
+
 /** A button that turns all probabilities of the page into numbers and back. */
-export function Chance({ of, isEach }: { of: number; isEach?: boolean }): VNode {
+export function Chance({ of, name, isEach }: ChanceProps): VNode {
   const other = hasNumbers.value ? RANKING.inWords : RANKING.asNumber;
   return (
     <button
@@ -29,7 +36,7 @@ export function Chance({ of, isEach }: { of: number; isEach?: boolean }): VNode 
     >
       {chanceText(of)}
       {isEach && <small>{RANKING.each}</small>}
-      <span class="vh">, {other}</span>
+      <span class="vh">{` (${name}, ${other})`}</span>
     </button>
   );
 }

@@ -5,7 +5,7 @@ import { findingRow } from "../state/catalogue.ts";
 import { ranking } from "../state/thinking.ts";
 import { drawn } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
-import { sayAnswer, sayAsked } from "../text/answer.ts";
+import { sayAnswer, sayAsked } from "../text/asked.ts";
 import { NOTES } from "../text/en-ranking.ts";
 
 function Conflict(): VNode | null {

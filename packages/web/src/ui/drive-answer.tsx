@@ -2,10 +2,10 @@
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { REPAIRED } from "../parts.ts";
-import { isClosed, repairs } from "../state/case.ts";
+import { findings, isClosed, repairs } from "../state/case.ts";
 import { drive, followDrive, isDriveUnknown } from "../state/drive.ts";
 import { inUnits } from "../state/figure.ts";
-import { seemsMended } from "../state/mended.ts";
+import { alarmsSince, seemsMended } from "../state/mended.ts";
 import { screen } from "../state/route.ts";
 import { askFrom, driveAddress, openQuestion } from "../state/way.ts";
 import { DRIVE } from "../text/en-drive.ts";
@@ -17,7 +17,7 @@ import "../style/mend.css";
 function DriveAnswer(): VNode | null {
   useEffect(followDrive, []);
   if (isClosed.value) return null;
-  if (seemsMended(repairs.value)) {
+  if (seemsMended(repairs.value) && !alarmsSince(findings.value, repairs.value)) {
     return <Lazy entry={REPAIRED} meanwhile={<div class="drive-answer" />} />;
   }
   if (screen.value === "drive") return null;
@@ -39,13 +39,13 @@ function DriveLine(): VNode | null {
   }
   if (!now) return null;
   if (!now.level) {
-    if (openQuestion.value?.id === "lamp") return null;
+    if (now.ask && openQuestion.value?.id === now.ask) return null;
     return now.ask ? (
       <a class="drive-line" href={askFrom("ranking", now.ask)}>
         <Sign />
         <span>
-          <strong>{DRIVE.ask}</strong>
-          <u>{DRIVE.askLink}</u>
+          <strong>{DRIVE.ask[now.ask]}</strong>
+          <u>{DRIVE.askLink[now.ask]}</u>
         </span>
       </a>
     ) : (

@@ -6,8 +6,9 @@ import { findingRow } from "../state/catalogue.ts";
 import "../state/unit.ts";
 import { drawn } from "../state/view.ts";
 import { askFrom } from "../state/way.ts";
-import { sayAnswer, sayAsked } from "../text/answer.ts";
+import { sayAnswer, sayAsked } from "../text/asked.ts";
 import { LISTED } from "../text/en-answers.ts";
+import { keepPlace } from "./keep-place.ts";
 
 interface GivenAnswerProps {
   readonly given: Finding;
@@ -33,7 +34,9 @@ export function GivenAnswer({ given, from }: GivenAnswerProps): VNode {
       <button
         type="button"
         class="quiet"
-        onClick={() => withdrawAnswer(given.finding, given.cylinder)}
+        onClick={({ currentTarget }) =>
+          keepPlace(currentTarget, () => withdrawAnswer(given.finding, given.cylinder))
+        }
       >
         {LISTED.remove}
         <span class="vh">: {asked}</span>

@@ -7,7 +7,7 @@ import { findingRow } from "../state/catalogue.ts";
 import { at } from "../state/route.ts";
 import { ledger, wanted } from "../state/thinking.ts";
 import { drawn, isDesk } from "../state/view.ts";
-import { sayAnswer, sayAsked } from "../text/answer.ts";
+import { sayAnswer, sayAsked } from "../text/asked.ts";
 import { COLUMN } from "../text/en-column.ts";
 import { GROUNDS, GROUNDS_SAY, NOTES } from "../text/en-ranking.ts";
 import { chanceText } from "./chance.tsx";

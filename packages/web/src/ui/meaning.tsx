@@ -2,7 +2,9 @@
 import type { CylinderName, FindingRow, Ranking } from "@half-order/core";
 import type { VNode } from "preact";
 import { useState } from "preact/hooks";
+import { partGroups } from "../state/group.ts";
 import { rankingIf } from "../state/thinking.ts";
+import { sayGroup } from "../text/answer.ts";
 import { QUESTION, RANKING } from "../text/en.ts";
 import { CHECK } from "../text/en-check.ts";
 import { sayThen } from "./then.ts";
@@ -53,7 +55,7 @@ export function Meaning({ row, cylinder, where }: MeaningProps): VNode | null {
       </summary>
       <dl>
         {answers.map(([answer, say]) => {
-          const leader = meant.get(answer)?.ranking[0];
+          const leader = leaderOf(meant.get(answer));
           return (
             <div key={answer} class="fact">
               <dt>{say}</dt>
@@ -64,6 +66,12 @@ export function Meaning({ row, cylinder, where }: MeaningProps): VNode | null {
       </dl>
     </details>
   );
+}
+
+/** The first row of the ranking, in its words. */
+function leaderOf(ranking: Ranking | undefined): Parameters<typeof sayThen>[1] {
+  const [first] = ranking ? partGroups(ranking) : [];
+  return first && { name: sayGroup(first), probability: first.probability };
 }
 
 function answersOf({ kind, options }: FindingRow): readonly (readonly [string, string])[] {

@@ -28,7 +28,7 @@ function Mended(): VNode | null {
       </Heading>
       <p class="lead">{MENDED.on(sayDay(doc.closed))}</p>
       {repair && <Story key={repair.when} repair={repair} index={index} />}
-      <p>{MENDED.body(isNoted)}</p>
+      <p>{MENDED.body}</p>
       <ul class="links">
         {!isNoted && <Way to="record" say={MENDED.record} more={MENDED.recordMore} />}
         <Way to="hand-over" say={MENDED.handOver} more={MENDED.handOverMore} />

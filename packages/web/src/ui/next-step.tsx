@@ -13,6 +13,7 @@ import {
 import { atHand, findings, repairs } from "../state/case.ts";
 import { checkRow } from "../state/catalogue.ts";
 import { drive } from "../state/drive.ts";
+import { inUnits } from "../state/figure.ts";
 import { seemsMended } from "../state/mended.ts";
 import { stepsOf } from "../state/prose.ts";
 import { at, goTo } from "../state/route.ts";
@@ -26,6 +27,7 @@ import {
   wantedOf,
 } from "../state/step.ts";
 import { isDesk } from "../state/view.ts";
+import { driveAddress } from "../state/way.ts";
 import { work } from "../state/work.ts";
 import { RANKING } from "../text/en.ts";
 import { MEND, PROOF, REPAIRS, STEP, sayMinutes } from "../text/en-mend.ts";
@@ -66,10 +68,28 @@ function NextStepCard(): VNode | null {
       <p class="weighing" role="status">
         {isPlanning.value ? STEP.planning : ""}
       </p>
+      {now && <StopFirst />}
       {now && <Step step={offered(now, putOff.value)} />}
       {now && !seemsMended(repairs.value) && <Costs />}
       {now && <More />}
     </section>
+  );
+}
+
+/** Before any step: what says to stop now. */
+function StopFirst(): VNode | null {
+  const rules = (drive.value?.rules ?? []).filter(({ level }) => level === "stop-now");
+  if (rules.length === 0) return null;
+  return (
+    <div class="caution">
+      <p>
+        <strong>{STEP.stopFirst}</strong>{" "}
+        {rules.map(({ reason }) => inUnits.value(reason)).join(" ")}
+      </p>
+      <a class="act-link" href={driveAddress()}>
+        {STEP.stopMore}
+      </a>
+    </div>
   );
 }
 
@@ -168,7 +188,7 @@ function Call(): VNode {
         </p>
       )}
       <Name>{STEP.call}</Name>
-      {atHand.value?.where === "roadside" ? <Here /> : <p>{STEP.callBody}</p>}
+      <Looks />
       <ShutOut />
       <a class="option is-finish" href={at("hand-over")}>
         {STEP.callLink}
@@ -177,28 +197,35 @@ function Call(): VNode {
   );
 }
 
-/** Looks told of at the roadside, where nothing pays and looking still helps. */
-const LOOKS = 3;
+/** Looks told of where nothing pays and looking still helps; fewer beside the traffic. */
+const LOOKS = { roadside: 3, elsewhere: 5 };
 
-function Here(): VNode {
+function Looks(): VNode {
+  const isRoadside = atHand.value?.where === "roadside";
   const level = drive.value?.level?.level;
   const mustRest = level === "stop-now" || level === "do-not-drive";
-  const looks = atAllPlaces(plan.value?.checks ?? [])
+  // Where it may burn or break, nobody leans over it.
+  const looks = atAllPlaces(level === "stop-now" ? [] : (plan.value?.checks ?? []))
     .filter((check) => !mustRest || !turnsEngine(check))
-    .slice(0, LOOKS);
+    .sort((a, b) => b.tellsBits - a.tellsBits)
+    .slice(0, isRoadside ? LOOKS.roadside : LOOKS.elsewhere);
+  const say = looks.length > 0 ? STEP.callHere : STEP.callHereOnly;
   return (
     <>
-      <p>{looks.length > 0 ? STEP.callHere : STEP.callHereOnly}</p>
-      <ul class="links">
-        {looks.map((check) => (
-          <li key={keyOfStep(check)}>
-            <a href={at(...checkAddress(check.check, check.cylinders))}>
-              {check.name}
-              <small>{[...sayPlace(check), sayMinutes(check.minutes)].join(", ")}</small>
-            </a>
-          </li>
-        ))}
-      </ul>
+      <p>{isRoadside ? say : STEP.callBody}</p>
+      {!isRoadside && looks.length > 0 && <p>{STEP.callLooks}</p>}
+      {looks.length > 0 && (
+        <ul class="links">
+          {looks.map((check) => (
+            <li key={keyOfStep(check)}>
+              <a href={at(...checkAddress(check.check, check.cylinders))}>
+                {check.name}
+                <small>{[...sayPlace(check), sayMinutes(check.minutes)].join(", ")}</small>
+              </a>
+            </li>
+          ))}
+        </ul>
+      )}
     </>
   );
 }
@@ -210,11 +237,12 @@ function Costs(): VNode | null {
   const spent = spentMinutes(work.value.spent, findings.value, repairs.value);
   // Nobody mends an engine at the roadside: hours to come would tell nothing there.
   const isHere = atHand.value?.where === "roadside";
+  const expected = now.step.kind === "call" ? STEP.expectedCall : STEP.expected;
   const saves = !isHere && now.expectedMinutesWithoutChecks - now.expectedMinutes >= WORTH_TELLING;
   return (
     <p class="fine">
       {spent > 0 && `${STEP.spent(sayMinutes(spent))} `}
-      {isHere ? STEP.here : STEP.expected(sayMinutes(now.expectedMinutes))}{" "}
+      {isHere ? STEP.here : expected(sayMinutes(now.expectedMinutes))}{" "}
       {saves && `${STEP.without(sayMinutes(now.expectedMinutesWithoutChecks))} `}
       {!isHere &&
         now.callChance >= CALL_TELLING &&

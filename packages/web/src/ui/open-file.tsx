@@ -1,9 +1,7 @@
 // Reads a case file and opens its case; what is wrong with a broken one comes back, to be shown.
 import type { VNode } from "preact";
-import { takeCase } from "../state/case.ts";
+import { takeOnce } from "../hand-over/take-once.ts";
 import { isNoCase, readCaseFile } from "../state/file.ts";
-import { goTo } from "../state/route.ts";
-import { clearView } from "../state/view.ts";
 import { CASE_FILE } from "../text/en-file.ts";
 import { Problems } from "./problems.tsx";
 
@@ -13,8 +11,6 @@ export async function openFile(file: File): Promise<VNode | undefined> {
     const title = isNoCase(read.problems) ? CASE_FILE.noCase : CASE_FILE.title;
     return <Problems title={title} todo={CASE_FILE.todo} of={read.problems} />;
   }
-  clearView();
-  takeCase(read.doc);
-  goTo("ranking");
+  await takeOnce(read.doc);
   return undefined;
 }

@@ -55,7 +55,7 @@ function Order({ now, order }: { now: Ranking; order: OrderCandidate }): VNode {
         {pairs && <>, {NOTES.share(pairs)}</>}
         {first && <>. {NOTES.firstThen(first.name)}</>}
       </p>
-      <Chance of={order.probability} />
+      <Chance of={order.probability} name={sayOrder(order.firingOrder)} />
       <button
         type="button"
         class="quiet"

@@ -6,7 +6,7 @@ import { findingRow } from "../state/catalogue.ts";
 import { disagreement } from "../state/tried.ts";
 import { drawn, isDesk, missing } from "../state/view.ts";
 import { openQuestion } from "../state/way.ts";
-import { sayAnswer } from "../text/answer.ts";
+import { sayAnswer } from "../text/asked.ts";
 import { LEDGER, QUESTION } from "../text/en.ts";
 import { PART } from "../text/en-part.ts";
 import { Asker } from "./asker.tsx";

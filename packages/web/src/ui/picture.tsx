@@ -48,6 +48,7 @@ function Vague({ engine }: { engine: Engine }): VNode {
 function InWords({ engine }: { engine: Engine }): VNode {
   return (
     <ul class="vh">
+      {engine.ignition === "distributor" && <li>{DIAL.throughDistributor}</li>}
       {engine.order.map((c) => (
         <li key={engine.names[c]}>{cylinderWords(engine, c)}</li>
       ))}
@@ -57,6 +58,7 @@ function InWords({ engine }: { engine: Engine }): VNode {
 
 function cylinderWords(engine: Engine, c: number): string {
   const companion = engine.companions[c];
+  const isShared = engine.ignition !== "distributor";
   const group = engine.groups[engine.groupOf[c] ?? -1] ?? [];
   const others = group.filter((other) => other !== c).map((other) => nameOf(engine, other));
   const name = nameOf(engine, c);
@@ -64,7 +66,7 @@ function cylinderWords(engine: Engine, c: number): string {
   return [
     DIAL.cylinder(String(name), Math.round(engine.angles[c] ?? 0)),
     ...(companion === undefined ? [] : [DIAL.companion(String(nameOf(engine, companion)))]),
-    ...(others.length > 0 ? [DIAL.sharesCoil(list(others))] : []),
+    ...(isShared && others.length > 0 ? [DIAL.sharesCoil(list(others))] : []),
     ...(misses === undefined ? [] : [DIAL.misses(chanceText(misses))]),
   ].join(", ");
 }

@@ -6,10 +6,16 @@ import { atHand } from "../state/case.ts";
 import { chooseHand } from "../state/hand.ts";
 import { hasPort, setPort } from "../state/port.ts";
 import { at, goTo } from "../state/route.ts";
+import { askFrom } from "../state/way.ts";
 import { PLACE } from "../text/en-place.ts";
 
 type Where = NonNullable<AtHand["where"]>;
 type Tool = NonNullable<AtHand["tools"]>[number];
+
+/** What is looked at before anything else, and asked for first where it is so. */
+const ALARM = "alarm";
+/** Of no use without a port. */
+const READER: Tool = "code reader";
 
 function Place(): VNode {
   const { where, tools } = atHand.value ?? {};
@@ -21,6 +27,9 @@ function Place(): VNode {
           <Chip key={place} say={say} isOn={where === place} onClick={() => go(place as Where)} />
         ))}
       </fieldset>
+      <a class="act-link" href={askFrom("question", ALARM)}>
+        {PLACE.alarm}
+      </a>
       {where && (
         <fieldset class="targets">
           <legend>{PLACE.tools}</legend>
@@ -29,14 +38,17 @@ function Place(): VNode {
             isOn={tools?.length === 0}
             onClick={() => chooseHand({ ...atHand.value, tools: [] })}
           />
-          {Object.entries(PLACE.few).map(([tool, say]) => (
-            <Chip
-              key={tool}
-              say={say}
-              isOn={tools?.includes(tool as Tool) ?? false}
-              onClick={() => toggle(tool as Tool)}
-            />
-          ))}
+          {Object.entries(PLACE.few).map(
+            ([tool, say]) =>
+              (hasPort.value || tool !== READER) && (
+                <Chip
+                  key={tool}
+                  say={say}
+                  isOn={tools?.includes(tool as Tool) ?? false}
+                  onClick={() => toggle(tool as Tool)}
+                />
+              ),
+          )}
           <a class="target" href={at("hand", "question")}>
             {PLACE.all}
           </a>
@@ -82,7 +94,15 @@ function toggle(tool: Tool): void {
   });
 }
 
-function Chip({ say, isOn, onClick }: { say: string; isOn: boolean; onClick: () => void }): VNode {
+export function Chip({
+  say,
+  isOn,
+  onClick,
+}: {
+  say: string;
+  isOn: boolean;
+  onClick: () => void;
+}): VNode {
   return (
     <button type="button" class="target" aria-pressed={isOn} onClick={onClick}>
       {say}

@@ -56,7 +56,7 @@ export function RankedRow({ of, isLeader, hasSign }: RankedRowProps): VNode | nu
           {hasMany && <small>{RANKING.likeliest(first.name, of.faults.length - 1)}</small>}
         </span>
       </button>
-      <Chance of={of.probability} isEach={of.places.length > 1} />
+      <Chance of={of.probability} name={sayGroup(of)} isEach={of.places.length > 1} />
       <Bar of={of.probability} isLeader={isLeader} />
       {isOpen && isChosen.value && hasMany && <Ways of={of} current={current} />}
       {isOpen && !isDesk.value && <Lazy entry={FAULT_DETAIL} />}
@@ -81,7 +81,7 @@ function Ways({ of, current }: WaysProps): VNode {
           <button type="button" aria-pressed={fault === current} onClick={() => pick(keyOf(fault))}>
             {fault.name}
           </button>
-          <Chance of={fault.probability} />
+          <Chance of={fault.probability} name={fault.name} />
         </li>
       ))}
     </ul>

@@ -7,7 +7,7 @@ import { findingRow } from "../state/catalogue.ts";
 import { at } from "../state/route.ts";
 import { problems, ranking } from "../state/thinking.ts";
 import { drawn, keyOf } from "../state/view.ts";
-import { sayAnswer, sayAsked } from "../text/answer.ts";
+import { sayAnswer, sayAsked } from "../text/asked.ts";
 import { LEDGER } from "../text/en.ts";
 import { LISTED } from "../text/en-answers.ts";
 import { GROUNDS, NOTES } from "../text/en-ranking.ts";

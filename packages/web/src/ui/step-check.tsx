@@ -68,7 +68,7 @@ export function StepCheck({ id, cylinders, isScreen = false }: StepCheckProps): 
 
 /** A check that runs the engine, or ends with a start or a drive, while the answer on driving forbids it. */
 function Running({ check }: { check: CheckRow }): VNode | null {
-  const level = drive.value?.level?.level;
+  const level = drive.value?.rests ? "stop-now" : drive.value?.level?.level;
   if (level !== "stop-now" && level !== "do-not-drive") return null;
   const isTrial = check.yields.some((id) => findingRow(id)?.topic === "tried");
   const words = turnsEngine(check) ? STEP.running : isTrial ? STEP.trial : undefined;

@@ -3,6 +3,8 @@ import {
   type CheckRow,
   type CylinderName,
   type Engine,
+  EXCHANGE,
+  exchangesFirst,
   type Finding,
   type FindingRow,
   type NextCheck,
@@ -26,9 +28,10 @@ import {
   looksOf,
   wasRun,
 } from "../state/step.ts";
+import { ranking } from "../state/thinking.ts";
 import { type Disagreement, disagreement } from "../state/tried.ts";
 import { closeUp, setOpen, spend } from "../state/work.ts";
-import { sayAnswer } from "../text/answer.ts";
+import { sayAnswer } from "../text/asked.ts";
 import { list } from "../text/en.ts";
 import { STEP } from "../text/en-mend.ts";
 import { Answerer } from "./answerer.tsx";
@@ -54,7 +57,9 @@ export function CheckResults({
 }: CheckResultsProps): VNode | null {
   const [again, setAgain] = useState<string | undefined>(undefined);
   const [isBegun, setBegun] = useState(false);
-  const looks = looksOf(rowsOf(check, engine), cylinders, engine);
+  const isAsked = ({ row, cylinder }: Look): boolean =>
+    row.travels === undefined || exchangesFirst(check, findingRow) || isMissing(cylinder);
+  const looks = looksOf(rowsOf(check, engine), cylinders, engine).filter(isAsked);
   if (looks.length === 0) return null;
   const open = looks.filter((look) => !givenTo(look, findings.value, engine));
   const current = looks.find((look) => keyOfLook(look, engine) === again) ?? open[0];
@@ -112,6 +117,12 @@ export function CheckResults({
         )}
     </Part>
   );
+}
+
+/** Where nothing misses, an exchange that is made by the way could tell nothing. */
+function isMissing(cylinder: CylinderName | undefined): boolean {
+  const at = ranking.value?.cylinders.find((each) => each.cylinder === cylinder);
+  return at !== undefined && at.misses > EXCHANGE.leastMisses;
 }
 
 function rowsOf(check: CheckRow, { profile }: Engine): readonly FindingRow[] {

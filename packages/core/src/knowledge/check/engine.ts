@@ -19,6 +19,7 @@ export const ENGINE = [
     yields: ["compression.running"],
     access: ["access.rail", "access.coil", "access.cable", "access.plug"],
     breaks: 0.03,
+    fuelling: "injection",
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {
@@ -87,6 +88,8 @@ export const ENGINE = [
     cautions: ["hot-parts", "exhaust-gas", "lifting"],
     putBack: ["sensor.seat", "connector.click", "tools.counted"],
     yields: ["back-pressure"],
+    fuelling: "injection",
+    instead: "check.vacuum",
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {
@@ -103,6 +106,7 @@ export const ENGINE = [
     cautions: ["fuel", "fuel-pressure", "hot-parts", "no-cranking"],
     putBack: ["fuel.back", "tools.counted", "fuel.leak-check"],
     yields: ["injector.balance"],
+    fuelling: "injection",
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {

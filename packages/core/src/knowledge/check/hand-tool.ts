@@ -223,6 +223,8 @@ export const HAND_TOOL = [
     skill: 2,
     cautions: ["moving-parts", "hot-parts", "fuel", "exhaust-gas"],
     yields: ["injector.tick"],
+    everyCylinder: true,
+    fuelling: "injection",
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {
@@ -239,6 +241,8 @@ export const HAND_TOOL = [
     skill: 2,
     cautions: ["high-voltage", "moving-parts", "hot-parts", "exhaust-gas"],
     yields: ["wiggle"],
+    fuelling: "injection",
+    instead: "check.wiggle-wires",
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {
@@ -255,6 +259,7 @@ export const HAND_TOOL = [
     cautions: ["moving-parts", "exhaust-gas"],
     putBack: ["connector.click", "codes.clear"],
     yields: ["meter-unplugged"],
+    fuelling: "injection",
     grounds: { basis: "common practice", confidence: "low" },
     breaks: 0.03,
   },
@@ -262,7 +267,7 @@ export const HAND_TOOL = [
     id: "check.intake-spray",
     name: "Wet the intake joints, and watch the idle",
     steps: [
-      "Begin with a fine mist of water on gasket, injector feet and hoses: away from cables and coils.",
+      "Begin with a fine mist of water on gaskets, seals and hoses: away from cables and coils.",
       "Engine idling in the open: does the idle change where the mist is drawn in?",
       "Cleaner spray or unlit gas shows more and can burn. Only on a cool exhaust, by a short puff, extinguisher ready.",
       "Never where a spark is seen or heard; stop at the first flame, engine off.",

@@ -16,6 +16,7 @@ export const ROADSIDE = [
     skill: 0,
     cautions: ["high-voltage", "hot-parts", "moving-parts", "exhaust-gas"],
     yields: ["connector.lock", "connector.push"],
+    switching: "electronic",
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {
@@ -77,7 +78,7 @@ export const ROADSIDE = [
     ],
     minutes: 5,
     tool: "none",
-    skill: 1,
+    skill: 0,
     cautions: ["high-voltage", "moving-parts", "exhaust-gas"],
     yields: ["dark-look"],
     suits: ["distributor", "pack", "rail", "hybrid"],
@@ -116,7 +117,7 @@ export const ROADSIDE = [
     skill: 1,
     cautions: [],
     yields: ["codes", "codes.frame"],
-    withoutPort: "check.listen",
+    instead: "check.listen",
     grounds: { basis: "common practice", confidence: "high" },
   },
   {
@@ -210,7 +211,7 @@ export const ROADSIDE = [
     skill: 2,
     cautions: ["exhaust-gas"],
     yields: ["counts"],
-    withoutPort: "check.cancel-by-hand",
+    instead: "check.cancel-by-hand",
     grounds: { basis: "common practice", confidence: "high" },
   },
   {
@@ -226,7 +227,7 @@ export const ROADSIDE = [
     skill: 2,
     cautions: ["high-voltage", "moving-parts", "fuel", "exhaust-gas"],
     yields: ["cancel"],
-    withoutPort: "check.cancel-by-hand",
+    instead: "check.cancel-by-hand",
     grounds: { basis: "common practice", confidence: "high" },
   },
   {
@@ -246,6 +247,8 @@ export const ROADSIDE = [
     putBack: ["fuel.back", "codes.clear"],
     yields: ["cancel"],
     breaks: 0.03,
+    fuelling: "injection",
+    instead: "check.cancel-by-cable",
     grounds: { basis: "common practice", confidence: "medium" },
     groundsOf: {
       minutes: { basis: "memory", confidence: "low" },
@@ -274,7 +277,7 @@ export const ROADSIDE = [
       "coolant-reading",
       "injector.cut",
     ],
-    withoutPort: "check.vacuum",
+    instead: "check.vacuum",
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {
@@ -346,7 +349,7 @@ export const ROADSIDE = [
     steps: [
       "Stop the engine for five seconds and start it again: is the misfire gone at once?",
       "If not, switch off, let it cool for twenty minutes with the bonnet open, start again.",
-      "Gone at once: the control unit had cut a cylinder, or lost count. Gone cool: heat.",
+      "Gone at once: electronics had cut a cylinder, or lost count. Gone cool: heat.",
     ],
     minutes: 20,
     tool: "none",
@@ -398,7 +401,7 @@ export const ROADSIDE = [
     skill: 2,
     cautions: ["moving-parts", "hot-parts", "fuel", "exhaust-gas"],
     yields: ["command"],
-    withoutPort: "check.hose-pinch",
+    instead: "check.hose-pinch",
     grounds: { basis: "common practice", confidence: "medium" },
   },
   {

@@ -99,6 +99,7 @@ export const SWAP = [
     yields: ["swap.injector"],
     access: ["access.fuel-rail"],
     breaks: 0.03,
+    fuelling: "injection",
     grounds: { basis: "common practice", confidence: "medium" },
   },
 ] as const satisfies readonly CheckRow[];

@@ -165,9 +165,9 @@ export const DISTRIBUTOR: readonly Fault[] = [
   },
   {
     id: "distributor.worn",
-    name: "Distributor shaft or pickup worn",
+    name: "Distributor shaft or its trigger worn",
     about:
-      "The shaft has play, or the pickup that tells when to fire loses its signal. The spark " +
+      "The shaft has play, or what tells when to fire, on it or beside it, is worn. The spark " +
       "then comes early, late or not at all, without keeping to one cylinder.",
     at: "engine",
     part: { name: "distributor", at: "engine" },
@@ -204,10 +204,11 @@ export const DISTRIBUTOR: readonly Fault[] = [
       { finding: "timing.mark", gives: { jumps: 0.7 } },
       { finding: "crank-signal", gives: { "drops-out": 0.4 } },
       { finding: "trigger", gives: { dark: 0.3 } },
+      { finding: "breaker.dwell", gives: { wanders: 0.8 } },
       { finding: "regime.worst", gives: { "mid-revs": 0.25, idle: 0.15, pull: 0.2 } },
     ],
     firstCheck: "check.cap-off",
-    mend: "Renew the pickup, or the distributor where the shaft rocks; then set the timing.",
+    mend: "Renew its trigger, or the distributor where the shaft rocks; then set the timing.",
   },
   {
     id: "timing.moved",

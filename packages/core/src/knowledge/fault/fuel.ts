@@ -67,6 +67,7 @@ export const FUEL: readonly Fault[] = [
     at: "engine",
     part: { name: "fuel pressure regulator", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
+    fuelling: "injection",
     shares: { distributor: 7.1, pack: 6.5, rail: 6.8, "coil-per-plug": 5.1 },
     reach: { random: 0.55, own: 0.28, two: 0.05, neighbours: 0.03, bank: 0.02, none: 0.07 },
     shows: 0.85,

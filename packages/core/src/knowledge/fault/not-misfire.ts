@@ -11,6 +11,8 @@ export const NOT_MISFIRE: readonly Fault[] = [
     at: "engine",
     part: { name: "pulley, joints or wheels", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
+    switching: "electronic",
+    fuelling: "injection",
     shares: { distributor: 1, pack: 4.6, rail: 4.9, "coil-per-plug": 7.2 },
     reach: { random: 0.82, own: 0.05, consecutive: 0.04, two: 0.03, none: 0.04, elsewhere: 0.02 },
     shows: 0.35,

@@ -13,6 +13,7 @@ export const SUPPLY: readonly Fault[] = [
     at: "connector",
     part: { name: "coil connector", at: "connector" },
     grounds: { basis: "memory", confidence: "low" },
+    switching: "electronic",
     shares: { distributor: 6, pack: 15, rail: 23, "coil-per-plug": 25 },
     reach: { group: 0.52, all: 0.45, elsewhere: 0.02, own: 0.01 },
     shows: 0.4,
@@ -185,6 +186,8 @@ export const SUPPLY: readonly Fault[] = [
     at: "coil",
     part: { name: "coil driver", at: "coil" },
     grounds: { basis: "memory", confidence: "low" },
+    switching: "electronic",
+    fuelling: "injection",
     shares: { distributor: 2, pack: 7.4, rail: 9.8, "coil-per-plug": 7.2 },
     reach: { group: 0.95, own: 0.02, random: 0.02, elsewhere: 0.01 },
     shows: 0.85,
@@ -231,12 +234,12 @@ export const SUPPLY: readonly Fault[] = [
     id: "module.failing",
     name: "Ignition module fails on {at}",
     about:
-      "A separate power stage between control unit and coil switches the current. When it gets " +
-      "hot one of its outputs drops out or wanders, and the cylinders of that coil lose their " +
-      "spark.",
+      "A separate power stage ahead of the coil switches its current. When it gets hot one of " +
+      "its outputs drops out or wanders, and the cylinders of that coil lose their spark.",
     at: "coil",
     part: { name: "ignition module", at: "engine" },
     grounds: { basis: "memory", confidence: "low" },
+    switching: "electronic",
     shares: { distributor: 18, pack: 13, rail: 3.9, "coil-per-plug": 3.1 },
     reach: { group: 0.62, random: 0.31, own: 0.05, elsewhere: 0.02 },
     shows: 0.4,
@@ -291,6 +294,7 @@ export const SUPPLY: readonly Fault[] = [
     at: "coil",
     part: { name: "trigger wire", at: "coil" },
     grounds: { basis: "memory", confidence: "low" },
+    switching: "electronic",
     shares: { distributor: 3, pack: 9.2, rail: 12, "coil-per-plug": 12 },
     reach: { group: 0.94, random: 0.03, own: 0.02, elsewhere: 0.01 },
     shows: 0.4,

@@ -129,6 +129,7 @@ export const BENCH = [
     topic: "measured",
     kind: "choice",
     scope: "cylinder",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       normal: { say: "About half of cranking, like the others", chance: 0.94 },
@@ -184,6 +185,7 @@ export const BENCH = [
       steps: [{ option: "low", under: 10 }, { option: "high" }],
       possible: [0, 300],
     },
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       low: { say: "Under about 10 kPa", chance: 0.95 },
@@ -229,6 +231,8 @@ export const BENCH = [
     topic: "measured",
     kind: "choice",
     scope: "engine",
+    switching: "electronic",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       fine: { say: "Fine, in step", chance: 0.94 },

@@ -15,7 +15,7 @@ export const MEASURED = [
   },
   {
     id: "cancel",
-    ask: "This cylinder switched off (its injector unplugged): does the engine slow?",
+    ask: "This cylinder switched off: does the engine slow?",
     topic: "live data",
     kind: "choice",
     scope: "cylinder",
@@ -396,6 +396,7 @@ export const MEASURED = [
     scope: "cylinder",
     momentary: true,
     made: "idle",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       ticks: { say: "It ticks", chance: 0.97 },
@@ -416,6 +417,7 @@ export const MEASURED = [
     scope: "cylinder",
     momentary: true,
     made: "cold",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       blinks: { say: "Blinks like the others", chance: 0.97 },
@@ -435,6 +437,7 @@ export const MEASURED = [
     kind: "choice",
     scope: "cylinder",
     made: "cold",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       equal: { say: "Like the others", chance: 0.97 },
@@ -459,6 +462,7 @@ export const MEASURED = [
     topic: "measured",
     kind: "choice",
     scope: "cylinder",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       equal: { say: "Equal", chance: 0.92 },

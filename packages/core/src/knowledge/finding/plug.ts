@@ -143,6 +143,7 @@ export const PLUG = [
     topic: "plugs and wells",
     kind: "choice",
     scope: "connector",
+    switching: "electronic",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       clicks: { say: "Home, it clicks", chance: 0.88 },
@@ -156,6 +157,7 @@ export const PLUG = [
     topic: "tried",
     kind: "choice",
     scope: "connector",
+    switching: "electronic",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       cured: { say: "The misfire went away", chance: 0.04 },

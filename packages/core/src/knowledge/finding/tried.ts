@@ -93,6 +93,7 @@ export const TRIED = [
     kind: "choice",
     scope: "cylinder",
     travels: "moved",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: {
       moved: { say: "moved with the injector", chance: 0.02 },
@@ -128,9 +129,9 @@ export const TRIED = [
     made: "idle",
     grounds: { basis: "memory", confidence: "low" },
     options: {
-      "coil-connector": { say: "The coil connector", chance: 0.03 },
+      "coil-connector": { say: "The coil connector", chance: 0.03, switching: "electronic" },
       harness: { say: "The wiring", chance: 0.02 },
-      injector: { say: "An injector", chance: 0.02 },
+      injector: { say: "An injector", chance: 0.02, fuelling: "injection" },
       ground: { say: "A ground strap", chance: 0.01 },
     },
   },
@@ -142,7 +143,7 @@ export const TRIED = [
     scope: "engine",
     grounds: { basis: "memory", confidence: "low" },
     options: {
-      runner: { say: "At one runner or injector foot", chance: 0.04 },
+      runner: { say: "At one runner, or where something sits in it", chance: 0.04 },
       hose: { say: "At a hose, the servo or the throttle shaft", chance: 0.06 },
       crankcase: { say: "At the crankcase vent", chance: 0.03 },
       purge: { say: "At the purge valve", chance: 0.02 },
@@ -154,6 +155,7 @@ export const TRIED = [
     topic: "tried",
     kind: "presence",
     scope: "engine",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
     options: { yes: { say: "Yes", chance: 0.05 } },
   },

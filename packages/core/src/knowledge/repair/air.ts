@@ -100,6 +100,7 @@ export const AIR_REPAIR = [
     access: ["access.air-duct"],
     cautions: ["fuel", "hot-parts"],
     putBack: ["tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -114,6 +115,7 @@ export const AIR_REPAIR = [
     access: ["access.air-duct"],
     cautions: ["hot-parts"],
     putBack: ["tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -131,6 +133,7 @@ export const AIR_REPAIR = [
     access: ["access.air-duct"],
     cautions: ["hot-parts"],
     putBack: ["tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -145,6 +148,7 @@ export const AIR_REPAIR = [
     access: ["access.air-duct"],
     cautions: ["hot-parts"],
     putBack: ["tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -158,6 +162,7 @@ export const AIR_REPAIR = [
     parts: "medium",
     cautions: ["hot-parts"],
     putBack: ["intake.hose", "connector.click", "tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {

@@ -54,7 +54,7 @@ export const DISTRIBUTOR_REPAIR = [
   },
   {
     id: "repair.distributor",
-    name: "Renew pickup or distributor and set the timing",
+    name: "Renew the distributor or its trigger and set the timing",
     at: "engine",
     mends: [
       { fault: "distributor.worn", works: 0.93 },

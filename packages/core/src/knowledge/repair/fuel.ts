@@ -62,6 +62,7 @@ export const FUEL_REPAIR = [
     access: ["access.tank"],
     cautions: ["fuel", "fuel-pressure", "battery"],
     putBack: ["battery.back", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -83,6 +84,7 @@ export const FUEL_REPAIR = [
       "codes.clear",
       "first-start",
     ],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
 ] as const satisfies readonly RepairRow[];

@@ -16,6 +16,7 @@ export const INJECTOR_REPAIR = [
     parts: "none",
     cautions: ["hot-parts", "fuel"],
     putBack: ["connector.click", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -36,6 +37,7 @@ export const INJECTOR_REPAIR = [
     access: ["access.fuel-rail"],
     cautions: ["fuel", "fuel-pressure", "hot-parts"],
     putBack: ["tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -55,6 +57,7 @@ export const INJECTOR_REPAIR = [
     access: ["access.fuel-rail"],
     cautions: ["fuel", "fuel-pressure", "hot-parts"],
     putBack: ["tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -72,6 +75,7 @@ export const INJECTOR_REPAIR = [
     parts: "small",
     cautions: ["fuel"],
     putBack: [],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -86,6 +90,7 @@ export const INJECTOR_REPAIR = [
     access: ["access.fuel-rail"],
     cautions: ["fuel", "fuel-pressure", "hot-parts"],
     putBack: ["tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -99,6 +104,7 @@ export const INJECTOR_REPAIR = [
     parts: "small",
     cautions: ["battery", "hot-parts", "fuel"],
     putBack: ["connector.click", "tools.counted", "battery.back", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
 ] as const satisfies readonly RepairRow[];

@@ -13,6 +13,8 @@ export const NOT_MISFIRE_REPAIR = [
     parts: "medium",
     cautions: ["rolling", "lifting", "moving-parts"],
     putBack: ["wheel.bolt", "codes.clear"],
+    switching: "electronic",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {

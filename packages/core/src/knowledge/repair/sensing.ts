@@ -13,6 +13,8 @@ export const SENSING_REPAIR = [
     parts: "medium",
     cautions: ["hot-parts", "rolling", "lifting", "battery"],
     putBack: ["connector.click", "tools.counted", "battery.back", "codes.clear", "first-start"],
+    switching: "electronic",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -27,6 +29,8 @@ export const SENSING_REPAIR = [
     access: ["access.gearbox"],
     cautions: ["rolling", "lifting", "battery"],
     putBack: ["ground.tight", "tools.counted", "battery.back", "codes.clear", "first-start"],
+    switching: "electronic",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -40,6 +44,8 @@ export const SENSING_REPAIR = [
     parts: "medium",
     cautions: ["hot-parts"],
     putBack: ["connector.click", "tools.counted", "codes.clear", "first-start"],
+    switching: "electronic",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -53,6 +59,7 @@ export const SENSING_REPAIR = [
     parts: "small",
     cautions: ["hot-parts"],
     putBack: ["connector.click", "coolant.level", "tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -66,6 +73,8 @@ export const SENSING_REPAIR = [
     parts: "small",
     cautions: ["hot-parts", "rolling", "lifting", "exhaust-gas"],
     putBack: ["first-start"],
+    switching: "electronic",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -79,6 +88,8 @@ export const SENSING_REPAIR = [
     parts: "medium",
     cautions: ["hot-parts", "rolling", "lifting"],
     putBack: ["sensor.seat", "connector.click", "tools.counted", "codes.clear", "first-start"],
+    switching: "electronic",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -92,6 +103,8 @@ export const SENSING_REPAIR = [
     parts: "medium",
     cautions: ["hot-parts"],
     putBack: ["connector.click", "tools.counted", "codes.clear", "first-start"],
+    switching: "electronic",
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {

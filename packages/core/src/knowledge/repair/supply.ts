@@ -13,6 +13,7 @@ export const SUPPLY_REPAIR = [
     parts: "none",
     cautions: ["high-voltage", "hot-parts"],
     putBack: ["connector.click", "first-start"],
+    switching: "electronic",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -33,6 +34,7 @@ export const SUPPLY_REPAIR = [
       "codes.clear",
       "first-start",
     ],
+    switching: "electronic",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -53,6 +55,7 @@ export const SUPPLY_REPAIR = [
       "codes.clear",
       "first-start",
     ],
+    switching: "electronic",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -108,6 +111,7 @@ export const SUPPLY_REPAIR = [
     parts: "small",
     cautions: ["battery", "hot-parts"],
     putBack: ["connector.click", "tools.counted", "battery.back", "codes.clear", "first-start"],
+    switching: "electronic",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -126,6 +130,7 @@ export const SUPPLY_REPAIR = [
     access: ["access.control-unit"],
     cautions: ["battery"],
     putBack: ["tools.counted", "codes.clear", "first-start"],
+    fuelling: "injection",
     grounds: { basis: "memory", confidence: "low" },
   },
   {
@@ -149,6 +154,7 @@ export const SUPPLY_REPAIR = [
       "codes.clear",
       "first-start",
     ],
+    switching: "electronic",
     grounds: { basis: "memory", confidence: "low" },
   },
 ] as const satisfies readonly RepairRow[];

@@ -1,0 +1,268 @@
+// Carburettor, choke and the petrol that feeds them: too much, too little, or vapour where petrol belongs.
+import type { Fault } from "../finding.ts";
+
+export const CARBURETTOR: readonly Fault[] = [
+  {
+    id: "carburettor.idle-blocked",
+    name: "Idle jet or idle passage of the carburettor blocked",
+    about:
+      "Dirt, gum from old petrol or a grain of rust sits in the narrow passage that feeds the " +
+      "engine at idle. It shakes and stalls there, and runs well once the throttle opens far " +
+      "enough for the main jet.",
+    at: "engine",
+    part: { name: "carburettor", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    fuelling: "carburettor",
+    shares: { distributor: 38 },
+    reach: { random: 0.68, none: 0.24, own: 0.04, two: 0.04 },
+    shows: 0.85,
+    regimes: {
+      coldStart: 0.5,
+      coldIdle: 0.8,
+      hotIdle: 0.95,
+      cruise: 0.2,
+      pull: 0.1,
+      wet: 0.3,
+      bumps: 0.05,
+    },
+    risks: [
+      {
+        finding: "fuel.story",
+        times: { old: 3, can: 1.8, "nearly-empty": 1.5 },
+        grounds: { basis: "common practice", confidence: "low" },
+      },
+      { finding: "work", times: { carburettor: 1.5 } },
+    ],
+    signs: [
+      {
+        finding: "complaint.main",
+        gives: { "shakes-at-idle": 0.5, stalls: 0.32, "hard-start": 0.05 },
+      },
+      {
+        finding: "onset",
+        gives: { driving: 0.2, start: 0.26, weeks: 0.24, months: 0.1, "after-refuelling": 0.06 },
+      },
+      { finding: "trend", gives: { stable: 0.5, worse: 0.45 } },
+      { finding: "regime.worst", gives: { idle: 0.8, overrun: 0.05, "tip-in": 0.08 } },
+      { finding: "regime.smooths", gives: { yes: 0.8, partly: 0.15 } },
+      { finding: "regime.warmth", gives: { always: 0.7, "cold-only": 0.06 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.012, "no-link": 0.9 } },
+      { finding: "backfire", gives: { intake: 0.1, overrun: 0.2 } },
+      { finding: "smell", gives: { petrol: 0.03 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.7, pale: 0.18, "dry-black": 0.03, "wet-petrol": 0.03 },
+      },
+      { finding: "spark", gives: { strong: 0.97 } },
+      { finding: "strobe", gives: { steady: 0.95 } },
+      { finding: "manifold-pressure", gives: { high: 0.3, swinging: 0.25 } },
+      { finding: "mixture.screw", gives: { dead: 0.8 } },
+    ],
+    firstCheck: "check.mixture-screw",
+    mend: "Take out the idle jet, clean it and its passage, and blow them through.",
+  },
+  {
+    id: "carburettor.flooding",
+    name: "Carburettor floods: float or needle valve",
+    about:
+      "The float no longer shuts the needle valve, because dirt lies in it, it is worn or the " +
+      "float has sunk. Petrol runs over into the intake: the mixture is far too rich, and " +
+      "outside it is a fire.",
+    at: "engine",
+    part: { name: "carburettor", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    fuelling: "carburettor",
+    shares: { distributor: 26 },
+    reach: { random: 0.86, none: 0.06, own: 0.04, two: 0.04 },
+    shows: 0.75,
+    regimes: {
+      coldStart: 0.35,
+      coldIdle: 0.5,
+      hotIdle: 0.9,
+      cruise: 0.35,
+      pull: 0.2,
+      wet: 0.3,
+      bumps: 0.2,
+    },
+    risks: [
+      {
+        finding: "fuel.story",
+        times: { old: 2, can: 1.8 },
+        grounds: { basis: "common practice", confidence: "low" },
+      },
+      { finding: "work", times: { carburettor: 2 } },
+    ],
+    signs: [
+      {
+        finding: "complaint.main",
+        gives: { "shakes-at-idle": 0.36, stalls: 0.22, "hard-start": 0.16 },
+      },
+      {
+        finding: "onset",
+        gives: { start: 0.22, driving: 0.22, weeks: 0.3, "after-work": 0.08, months: 0.08 },
+      },
+      { finding: "trend", gives: { worse: 0.6, stable: 0.36 } },
+      { finding: "regime.smooths", gives: { yes: 0.5, partly: 0.32 } },
+      { finding: "regime.warmth", gives: { "hot-restart": 0.3, "hot-only": 0.15, always: 0.45 } },
+      { finding: "regime.standing", gives: { "hot-stop": 0.38, night: 0.1 } },
+      { finding: "regime.weather", gives: { "wet-only": 0.012, "no-link": 0.86 } },
+      { finding: "backfire", gives: { exhaust: 0.15 } },
+      { finding: "smell", gives: { petrol: 0.75, "petrol-in-oil": 0.3 } },
+      { finding: "smoke", gives: { black: 0.5, "not-told": 0.12 } },
+      {
+        finding: "plug.look",
+        gives: { "dry-black": 0.5, "wet-petrol": 0.28, tan: 0.13, wet: 0.03 },
+      },
+      { finding: "spark", gives: { strong: 0.92 } },
+      { finding: "fuel-pressure", gives: { high: 0.12, "in-limit": 0.8 } },
+      { finding: "carburettor.look", gives: { dripping: 0.85 } },
+      { finding: "mixture.screw", gives: { dead: 0.4 } },
+    ],
+    wears: [{ fault: "plug.fouled", times: 3 }],
+    firstCheck: "check.smell",
+    mend: "Clean the needle valve, renew it and a float that has sunk; set the float level.",
+  },
+  {
+    id: "choke.stuck-shut",
+    name: "Choke stuck shut on the warm engine",
+    about:
+      "The choke thickens the mixture for a cold start and should open as the engine warms. " +
+      "Forgotten, jammed or badly set it stays shut, and the warm engine drowns in petrol.",
+    at: "engine",
+    part: { name: "choke", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    fuelling: "carburettor",
+    shares: { distributor: 18 },
+    reach: { random: 0.86, none: 0.12, two: 0.02 },
+    shows: 0.8,
+    regimes: {
+      coldStart: 0.05,
+      coldIdle: 0.2,
+      hotIdle: 0.95,
+      cruise: 0.65,
+      pull: 0.35,
+      wet: 0.2,
+      bumps: 0.05,
+    },
+    risks: [
+      { finding: "work", times: { carburettor: 2, "air-filter": 1.5 } },
+      { finding: "trips", times: { short: 1.4, long: 0.8 } },
+    ],
+    signs: [
+      {
+        finding: "complaint.main",
+        gives: { "shakes-at-idle": 0.34, "lacks-power": 0.2, stalls: 0.18 },
+      },
+      { finding: "onset", gives: { driving: 0.28, start: 0.22, weeks: 0.24, months: 0.1 } },
+      {
+        finding: "regime.warmth",
+        gives: { "hot-only": 0.55, "hot-restart": 0.15, always: 0.2, "cold-only": 0.01 },
+      },
+      { finding: "regime.weather", gives: { hot: 0.08, "wet-only": 0.01 } },
+      { finding: "smell", gives: { petrol: 0.4, "petrol-in-oil": 0.12 } },
+      { finding: "smoke", gives: { black: 0.6, "not-told": 0.12 } },
+      {
+        finding: "plug.look",
+        gives: { "dry-black": 0.66, "wet-petrol": 0.12, tan: 0.15, wet: 0.015 },
+      },
+      { finding: "spark", gives: { strong: 0.94 } },
+      { finding: "carburettor.look", gives: { "choke-shut": 0.92 } },
+    ],
+    wears: [{ fault: "plug.fouled", times: 3 }],
+    firstCheck: "check.carburettor-look",
+    mend: "Free the flap and its linkage, and set the choke by the manual.",
+  },
+  {
+    id: "choke.stuck-open",
+    name: "Choke does not close on the cold engine",
+    about:
+      "The choke flap jams open, or its cable or spring has come off. Much of the petrol stays " +
+      "on the cold walls of the intake, so the cold engine gets too little, stumbles and dies " +
+      "until it is warm.",
+    at: "engine",
+    part: { name: "choke", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    fuelling: "carburettor",
+    shares: { distributor: 13 },
+    reach: { random: 0.9, none: 0.08, two: 0.02 },
+    shows: 0.9,
+    regimes: {
+      coldStart: 0.95,
+      coldIdle: 0.95,
+      hotIdle: 0.05,
+      cruise: 0.05,
+      pull: 0.1,
+      wet: 0.2,
+      bumps: 0.05,
+    },
+    risks: [{ finding: "work", times: { carburettor: 2, "air-filter": 1.3 } }],
+    signs: [
+      {
+        finding: "complaint.main",
+        gives: { "hard-start": 0.34, stalls: 0.24, "shakes-at-idle": 0.18 },
+      },
+      { finding: "onset", gives: { start: 0.42, weeks: 0.22, months: 0.14, driving: 0.04 } },
+      {
+        finding: "regime.warmth",
+        gives: { "cold-only": 0.5, "clears-later": 0.32, "worse-cold": 0.08, always: 0.02 },
+      },
+      { finding: "regime.weather", gives: { cold: 0.3, "wet-only": 0.02, hot: 0.01 } },
+      { finding: "regime.standing", gives: { night: 0.5 } },
+      { finding: "backfire", gives: { intake: 0.3 } },
+      { finding: "smell", gives: { petrol: 0.03 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.78, pale: 0.1, "dry-black": 0.03, "wet-petrol": 0.02 },
+      },
+      { finding: "spark", gives: { strong: 0.97 } },
+      { finding: "carburettor.look", gives: { "choke-open": 0.92 } },
+    ],
+    firstCheck: "check.carburettor-look",
+    mend: "Free the flap, hang its cable or spring in again, and set the choke by the manual.",
+  },
+  {
+    id: "fuel.vapour-lock",
+    name: "Petrol boils in line, pump or carburettor",
+    about:
+      "Heat turns the petrol ahead of the carburettor into vapour, which the pump cannot move, or " +
+      "boils it over into the intake. The hot engine starves or floods until it has cooled.",
+    at: "engine",
+    part: { name: "fuel line", at: "engine" },
+    grounds: { basis: "memory", confidence: "low" },
+    fuelling: "carburettor",
+    shares: { distributor: 14 },
+    reach: { random: 0.94, none: 0.05, two: 0.01 },
+    shows: 0.35,
+    regimes: {
+      coldStart: 0.05,
+      coldIdle: 0.05,
+      hotIdle: 0.8,
+      cruise: 0.5,
+      pull: 0.65,
+      wet: 0.1,
+      bumps: 0.05,
+    },
+    risks: [{ finding: "work", times: { carburettor: 1.3, "head-or-manifold": 1.8 } }],
+    signs: [
+      {
+        finding: "complaint.main",
+        gives: { stalls: 0.3, "cuts-out": 0.25, "hard-start": 0.2, "jerks-under-load": 0.1 },
+      },
+      { finding: "onset", gives: { driving: 0.5, start: 0.24, weeks: 0.1, months: 0.06 } },
+      { finding: "regime.warmth", gives: { "hot-only": 0.4, "hot-restart": 0.5, always: 0.04 } },
+      { finding: "regime.weather", gives: { hot: 0.65, "wet-only": 0.005 } },
+      { finding: "regime.standing", gives: { "hot-stop": 0.65, night: 0.02 } },
+      { finding: "smell", gives: { petrol: 0.25 } },
+      {
+        finding: "plug.look",
+        gives: { tan: 0.76, pale: 0.08, "dry-black": 0.06, "wet-petrol": 0.03 },
+      },
+      { finding: "spark", gives: { strong: 0.97 } },
+      { finding: "restart", gives: { "after-cooling": 0.8 } },
+      { finding: "fuel-pressure", gives: { low: 0.35, "in-limit": 0.6 } },
+      { finding: "carburettor.look", gives: { dripping: 0.12 } },
+    ],
+    firstCheck: "check.wait-restart",
+    mend: "Let it cool; lead the line clear of the exhaust, refit heat shields and spacers.",
+  },
+];

@@ -1,0 +1,83 @@
+// What contact breaker, condenser and carburettor of an older engine show.
+import type { FindingRow } from "../schema.ts";
+
+export const OLDER = [
+  {
+    id: "breaker.gap",
+    ask: "Contact gap, the heel on the top of a cam?",
+    help: "Held against the manual's figure. On pitted contacts a feeler gauge reads too little: take the dwell.",
+    topic: "measured",
+    kind: "choice",
+    scope: "engine",
+    suits: ["distributor"],
+    switching: "contact-breaker",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      good: { say: "In limit", chance: 0.78 },
+      small: { say: "Smaller", chance: 0.15 },
+      wide: { say: "Wider", chance: 0.07 },
+    },
+  },
+  {
+    id: "breaker.dwell",
+    ask: "Dwell angle at idle, and a little faster?",
+    help: "Held against the manual's figure; usual are about 50° of 90° with four cylinders, 38° of 60° with six and 30° of 45° with eight.",
+    topic: "measured",
+    kind: "choice",
+    scope: "engine",
+    suits: ["distributor"],
+    switching: "contact-breaker",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      good: { say: "In limit, steady", chance: 0.76 },
+      long: { say: "Longer: the gap is small", chance: 0.12 },
+      short: { say: "Shorter: the gap is wide", chance: 0.06 },
+      wanders: { say: "Wanders by more than about 3°", chance: 0.06 },
+    },
+  },
+  {
+    id: "breaker.look",
+    ask: "Contact breaker, condenser and their thin wire?",
+    topic: "plugs and wells",
+    kind: "several",
+    scope: "engine",
+    suits: ["distributor"],
+    switching: "contact-breaker",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      burnt: { say: "Contacts blue, black or pitted", chance: 0.18 },
+      heel: { say: "Heel worn, or dry cam", chance: 0.12 },
+      arcing: { say: "Bright arc at the contacts while cranking", chance: 0.06 },
+      wire: { say: "Wire broken in its cover, chafed or loose", chance: 0.04 },
+    },
+  },
+  {
+    id: "carburettor.look",
+    ask: "Choke flap and throat of the carburettor?",
+    topic: "measured",
+    kind: "several",
+    scope: "engine",
+    suits: ["distributor"],
+    fuelling: "carburettor",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      "choke-shut": { say: "Flap shut or half shut, engine warm", chance: 0.05 },
+      "choke-open": { say: "Flap open, engine cold and choke set", chance: 0.05 },
+      dripping: { say: "Petrol drips into the throat, engine off", chance: 0.04, caution: "fuel" },
+    },
+  },
+  {
+    id: "mixture.screw",
+    ask: "Idle mixture screw turned in and out: does the idle change?",
+    topic: "tried",
+    kind: "choice",
+    scope: "engine",
+    suits: ["distributor"],
+    fuelling: "carburettor",
+    grounds: { basis: "memory", confidence: "low" },
+    options: {
+      answers: { say: "It slows one way, or both", chance: 0.88 },
+      dead: { say: "Hardly any change", chance: 0.12 },
+    },
+  },
+] as const satisfies readonly FindingRow[];
