@@ -90,8 +90,8 @@ export interface Comparison {
 
 /**
  * Lays the way of somebody who looked and then chose a repair beside that of the planner, which starts from the
- * same story and has the same at hand, until the engine runs right or it is handed over. Throws an `InputError` when an act or the
- * repair cannot be on this engine.
+ * same story and has the same at hand, until the engine runs right or it is handed over. Throws an `InputError`
+ * when an act or the repair cannot be on this engine.
  */
 export function comparePaths(
   hidden: HiddenFault,

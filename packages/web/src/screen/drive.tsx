@@ -120,7 +120,7 @@ interface AskLookProps {
 
 function AskLook({ isKnown, finding }: AskLookProps): VNode {
   return (
-    <div>
+    <div class="aside">
       {isKnown && <p>{DRIVE_IN_FULL.askMore}</p>}
       <a class="option is-finish" href={askFrom("drive", finding)}>
         {DRIVE.askLink[finding]}
