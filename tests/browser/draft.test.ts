@@ -56,8 +56,7 @@ describe.skipIf(!CHROMIUM)("ticks that are not confirmed", () => {
     await page.getByRole("link", { name: PLACE.alarm }).tap();
     await tick(page.getByRole("button", { name: /^Liquid petrol seen/ }));
     await page.locator(".drive-line.is-stop-now").waitFor();
-    await page.locator(".foot .so-far").tap();
-    await ranked(page);
+    await see(stage, page, "#/ranking", RANKING);
     await page
       .getByRole("link", { name: /^Ticked, and not weighed yet: Is any of this/ })
       .waitFor();

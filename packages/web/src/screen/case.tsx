@@ -13,6 +13,7 @@ import {
 } from "../screens.ts";
 import { findings, isClosed, profile } from "../state/case.ts";
 import { findingRow } from "../state/catalogue.ts";
+import { ticked } from "../state/draft.ts";
 import { hasAllFindings } from "../state/prose.ts";
 import { screen } from "../state/route.ts";
 import { ranking } from "../state/thinking.ts";
@@ -35,7 +36,9 @@ const needsAll = computed(() => {
 });
 
 /** Nothing can be said of driving before the first question is answered. */
-const hasDrive = computed(() => findings.value.length > 0 || screen.value !== "question");
+const hasDrive = computed(
+  () => findings.value.length + ticked.value.length > 0 || screen.value !== "question",
+);
 
 function CaseScreen(): VNode | null {
   const entry = SCREENS[screen.value];
