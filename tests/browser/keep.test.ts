@@ -69,12 +69,12 @@ describe.skipIf(!CHROMIUM)("a case", () => {
     await giveFile(page, file);
     await ranked(page);
     await page
-      .locator("summary")
+      .locator(".caution > p")
       .getByText(/A blinking lamp means/)
       .waitFor();
     await see(stage, page, "#/question/onset", ".question .option");
     await page
-      .locator("summary")
+      .locator(".caution > p")
       .getByText(/A blinking lamp means/)
       .waitFor();
     await see(stage, page, "#/answers", ".answers > li");
