@@ -85,7 +85,7 @@ export function driveAdvice(
     (rule) => suitsEngine(profile, rule) && holds(rule.when, known),
   ).sort((a, b) => caution(a.level) - caution(b.level));
   const look = DRIVE_LOOKS.find((id) => suitsEngine(profile, KNOWLEDGE.findings.get(id) ?? {}));
-  const open = [...rules.map(({ restsUntil }) => restsUntil), look].filter(
+  const open = [...rules.map(({ restsUntil }) => restsUntil), look].find(
     (id) => id !== undefined && !answers.has(id),
   );
   const advice = adviceOf(profile, rules, missing, open);
@@ -106,7 +106,7 @@ function adviceOf(
   profile: EngineProfile,
   rules: readonly DriveRuleRow[],
   missing: readonly CylinderName[],
-  [look]: readonly DriveAdvice["ask"][],
+  look: DriveAdvice["ask"],
 ): DriveAdvice {
   const level = DRIVE_LEVEL_ROWS.find((row) => row.level === rules[0]?.level);
   const isBarred = level !== undefined && ENGINE_RUNS.barred.includes(level.level);
